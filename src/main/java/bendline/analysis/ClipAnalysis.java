@@ -1,0 +1,27 @@
+package bendline.analysis;
+
+import bendline.footage.ClipInfo;
+import bendline.scene.Setup;
+import bendline.trace.Trace;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * Everything learnt from one clip.
+ *
+ * @param clip the file
+ * @param info what the clip is
+ * @param setup what the user told us
+ * @param trace the rod and the rig through the frames
+ * @param quality what the clip is good for, one sentence each, for people
+ * @param casts in order of time; empty if nobody casts
+ */
+public record ClipAnalysis(
+        Path clip, ClipInfo info, Setup setup, Trace trace, List<String> quality, List<CastAnalysis> casts) {
+
+    /** Copies the lists. */
+    public ClipAnalysis {
+        quality = List.copyOf(quality);
+        casts = List.copyOf(casts);
+    }
+}

@@ -1,0 +1,15 @@
+package bendline.analysis;
+
+/** Told how far long work has come. */
+@FunctionalInterface
+public interface Progress {
+
+    /** Nobody listens. */
+    Progress SILENT = (stage, fraction) -> {};
+
+    /**
+     * @param stage what is being done, for people
+     * @param fraction 0 to 1 of that stage
+     */
+    void at(String stage, double fraction);
+}

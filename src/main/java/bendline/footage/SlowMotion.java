@@ -1,0 +1,17 @@
+package bendline.footage;
+
+/**
+ * How clip time relates to real time.
+ *
+ * @param factor capture rate over stored rate; real duration = clip duration / factor; 1 where the clip runs in real time
+ * @param basis where the factor comes from, in words for the report
+ */
+public record SlowMotion(double factor, String basis) {
+
+    /** Checks that the factor is positive and finite. */
+    public SlowMotion {
+        if (!(factor > 0) || Double.isInfinite(factor)) {
+            throw new IllegalArgumentException("slow-motion factor must be positive, got " + factor);
+        }
+    }
+}

@@ -1,0 +1,56 @@
+package bendline.scene;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the user can tell us. Every part is optional (null); what is missing is estimated and said to be estimated, or
+ * the measure that needs it is "cannot tell".
+ *
+ * @param rodLengthM length of the whole rod, butt cap to tip, metres, 1 to 8
+ * @param freeLengthM upper hand to tip along the blank, metres
+ * @param dropM tip to rig before the cast, metres
+ * @param rigMassKg mass of the rig as cast, kilograms
+ * @param castsTo which way the cast goes in the picture
+ * @param slowMotionFactor capture rate over stored rate
+ * @param marks points the user gave on frames; empty for none
+ */
+public record Setup(
+        @Nullable Double rodLengthM,
+        @Nullable Double freeLengthM,
+        @Nullable Double dropM,
+        @Nullable Double rigMassKg,
+        @Nullable Side castsTo,
+        @Nullable Double slowMotionFactor,
+        List<Mark> marks) {
+
+    /** Side of the picture. */
+    public enum Side {
+        LEFT,
+        RIGHT
+    }
+
+    /** Nothing is known. */
+    public static final Setup NONE = new Setup(null, null, null, null, null, null, List.of());
+
+    /** Checks ranges. */
+    public Setup {
+        check("rod length", rodLengthM, 1, 8, "m");
+        check("free length", freeLengthM, 0.5, 8, "m");
+        check("drop", dropM, 0.05, 8, "m");
+        check("rig mass", rigMassKg, 0.001, 1, "kg");
+        check("slow-motion factor", slowMotionFactor, 0.05, 100, "");
+        if (rodLengthM != null && freeLengthM != null && freeLengthM > rodLengthM) {
+            throw new IllegalArgumentException(
+                    "free length " + freeLengthM + " m is longer than the rod, " + rodLengthM + " m");
+        }
+        marks = List.copyOf(marks);
+    }
+
+    private static void check(String what, @Nullable Double value, double min, double max, String unit) {
+        if (value != null && !(value >= min && value <= max)) {
+            throw new IllegalArgumentException(
+                    (what + " " + value + " " + unit).strip() + " is outside " + min + " to " + max + " " + unit);
+        }
+    }
+}
