@@ -10,4 +10,5 @@ import org.jspecify.annotations.Nullable;
  * @param grip the upper hand on the rod, or null
  * @param tip the rod tip, or null
  */
-public record Mark(double seconds, @Nullable Point grip, @Nullable Point tip) {}
+public record Mark(
+        double seconds, @Nullable Point grip, @Nullable Point tip) {}

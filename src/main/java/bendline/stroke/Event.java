@@ -12,7 +12,11 @@ import org.jspecify.annotations.Nullable;
  * @param basis what it rests on, or why it cannot be told
  */
 public record Event(
-        EventKind kind, @Nullable Double seconds, double plusMinusSeconds, @Nullable Integer frame, String basis) {
+        EventKind kind,
+        @Nullable Double seconds,
+        double plusMinusSeconds,
+        @Nullable Integer frame,
+        String basis) {
 
     /** An event that cannot be told. */
     public static Event unknown(EventKind kind, String why) {

@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param next the one finding to work on next, or null
  * @param why why that one, for people
  */
-public record Review(List<Finding> findings, List<String> good, @Nullable Finding next, String why) {
+public record Review(
+        List<Finding> findings, List<String> good, @Nullable Finding next, String why) {
 
     /** Copies the lists. */
     public Review {

@@ -1,0 +1,40 @@
+package bendline.footage;
+
+/**
+ * How a clip is written.
+ *
+ * @param nominalRate frames per second that the header states, 1–1000; the true times are those given with each frame
+ * @param bitsPerSecond the rate to aim at, 50 000–200 000 000
+ * @param displayRotationDegrees clockwise turn a player is told to apply: 0, 90, 180 or 270
+ * @param captureRate frames per second to tag as the capture rate (com.android.capture.fps); 0 for no tag
+ * @param keyframeEvery frames from one whole picture to the next, 1–1000
+ */
+public record ClipWriterSettings(
+        double nominalRate, int bitsPerSecond, int displayRotationDegrees, double captureRate, int keyframeEvery) {
+
+    /** Checks the ranges. */
+    public ClipWriterSettings {
+        require(nominalRate >= 1 && nominalRate <= 1000, "nominal rate 1 to 1000 frames per second", nominalRate);
+        require(bitsPerSecond >= 50_000 && bitsPerSecond <= 200_000_000, "50000 to 200000000 bits/s", bitsPerSecond);
+        require(
+                displayRotationDegrees >= 0 && displayRotationDegrees < 360 && displayRotationDegrees % 90 == 0,
+                "rotation 0, 90, 180 or 270 degrees",
+                displayRotationDegrees);
+        require(
+                captureRate == 0 || captureRate >= 1 && captureRate <= 10_000,
+                "capture rate 0 or 1 to 10000",
+                captureRate);
+        require(keyframeEvery >= 1 && keyframeEvery <= 1000, "a keyframe every 1 to 1000 frames", keyframeEvery);
+    }
+
+    /** Upright, no capture tag, a keyframe every half second. */
+    public static ClipWriterSettings of(double nominalRate, int bitsPerSecond) {
+        return new ClipWriterSettings(nominalRate, bitsPerSecond, 0, 0, Math.max(1, (int) Math.round(nominalRate / 2)));
+    }
+
+    private static void require(boolean holds, String allowed, Number got) {
+        if (!holds) {
+            throw new IllegalArgumentException("allowed is " + allowed + ", got " + got);
+        }
+    }
+}

@@ -1,0 +1,39 @@
+package bendline.footage;
+
+import bendline.image.Luma;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Grey frames from the first to the last. The values are those of the decoder's own luma plane: limited-range clips keep
+ * 16 for black and 235 for white, ten-bit clips lose their two lowest bits. Each frame has its own array. Not thread-safe.
+ */
+public final class LumaReader implements AutoCloseable {
+
+    private final TimedFrames frames;
+    private final Pixels pixels = new Pixels();
+
+    LumaReader(TimedFrames frames) {
+        this.frames = frames;
+    }
+
+    /**
+     * The next frame, or null after the last.
+     *
+     * @throws FootageException where the clip turns out to hold fewer than two frames
+     */
+    public @Nullable Frame next() {
+        if (!frames.advance()) {
+            return null;
+        }
+        UprightSize size = frames.size();
+        byte[] stored = pixels.luma(frames.frame(), size);
+        byte[] upright = size.turn().apply(stored, size.squareWidth(), size.squareHeight(), 1);
+        return new Frame(frames.index(), frames.seconds(), new Luma(size.width(), size.height(), upright));
+    }
+
+    @Override
+    public void close() {
+        pixels.close();
+        frames.close();
+    }
+}

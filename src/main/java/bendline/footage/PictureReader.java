@@ -1,0 +1,40 @@
+package bendline.footage;
+
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferByte;
+import org.jspecify.annotations.Nullable;
+
+/** Colour frames from the first to the last, for drawing on and showing. Not thread-safe. */
+public final class PictureReader implements AutoCloseable {
+
+    private final TimedFrames frames;
+    private final Pixels pixels = new Pixels();
+
+    PictureReader(TimedFrames frames) {
+        this.frames = frames;
+    }
+
+    /**
+     * The next frame, or null after the last.
+     *
+     * @throws FootageException where the clip turns out to hold fewer than two frames
+     */
+    public @Nullable Picture next() {
+        if (!frames.advance()) {
+            return null;
+        }
+        UprightSize size = frames.size();
+        byte[] stored = pixels.bgr(frames.frame(), size);
+        byte[] upright = size.turn().apply(stored, size.squareWidth(), size.squareHeight(), 3);
+        BufferedImage image = new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_3BYTE_BGR);
+        byte[] target = ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
+        System.arraycopy(upright, 0, target, 0, target.length);
+        return new Picture(frames.index(), frames.seconds(), image);
+    }
+
+    @Override
+    public void close() {
+        pixels.close();
+        frames.close();
+    }
+}
