@@ -13,15 +13,14 @@ import java.util.List;
  * @param info what the clip is
  * @param setup what the user told us
  * @param trace the rod and the rig through the frames
- * @param quality what the clip is good for, one sentence each, for people
+ * @param quality what the clip is good for
  * @param casts in order of time; empty if nobody casts
  */
 public record ClipAnalysis(
-        Path clip, ClipInfo info, Setup setup, Trace trace, List<String> quality, List<CastAnalysis> casts) {
+        Path clip, ClipInfo info, Setup setup, Trace trace, Quality quality, List<CastAnalysis> casts) {
 
-    /** Copies the lists. */
+    /** Copies the list. */
     public ClipAnalysis {
-        quality = List.copyOf(quality);
         casts = List.copyOf(casts);
     }
 }

@@ -1,0 +1,31 @@
+package bendline.cli;
+
+import bendline.analysis.SetupException;
+import bendline.footage.FootageException;
+import bendline.report.OutputFolderException;
+import picocli.CommandLine.ParameterException;
+
+/** The one place that turns an exception into a sentence for the user and an exit status. */
+record Complaint(String sentence, int status) {
+
+    static Complaint about(Throwable problem) {
+        if (problem instanceof ParameterException) {
+            return new Complaint(problem.getMessage() + " See the command with --help.", ExitStatus.WRONG_USE);
+        }
+        if (problem instanceof SetupException || problem instanceof OutputFolderException) {
+            return new Complaint(problem.getMessage(), ExitStatus.WRONG_USE);
+        }
+        if (problem instanceof FootageException) {
+            return new Complaint(problem.getMessage(), ExitStatus.UNUSABLE_INPUT);
+        }
+        if (problem instanceof OutOfMemoryError) {
+            return new Complaint(
+                    "The program ran out of memory; give it more, for example java -Xmx2g -jar bendline.jar.",
+                    ExitStatus.FAILED);
+        }
+        return new Complaint(
+                "The program failed (" + problem.getClass().getSimpleName() + ": " + problem.getMessage()
+                        + "); run it again with --verbose and report what it prints.",
+                ExitStatus.FAILED);
+    }
+}
