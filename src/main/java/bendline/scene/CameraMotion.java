@@ -1,6 +1,6 @@
 package bendline.scene;
 
-import bendline.geometry.Affine;
+import bendline.geometry.Homography;
 import bendline.geometry.Point;
 import java.util.List;
 
@@ -8,10 +8,10 @@ import java.util.List;
  * Where each frame's pixels lie in the reference picture, which is the first frame.
  *
  * @param toReference one map per frame, picture pixels to reference pixels
- * @param largestShiftPx largest shift of the picture centre against the reference, pixels
+ * @param largestShiftPx largest shift of the picture's centre or corner against the reference, pixels
  * @param trusted whether the background gave enough to measure the motion; where not, the maps are identities
  */
-public record CameraMotion(List<Affine> toReference, double largestShiftPx, boolean trusted) {
+public record CameraMotion(List<Homography> toReference, double largestShiftPx, boolean trusted) {
 
     /** Copies the list. */
     public CameraMotion {

@@ -1,0 +1,103 @@
+package bendline.scene;
+
+import bendline.image.Luma;
+import bendline.image.Plane;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * What the reference picture looks like when nothing moves in it, and how much it flickers.
+ *
+ * @param median grey value
+ * @param noise spread of the grey value over time (1.4826 · median absolute deviation), at least {@link #QUIET}
+ */
+public record Background(Plane median, Plane noise) {
+
+    /** Grey levels; below this, compression and sensor noise make every difference doubtful. */
+    public static final float QUIET = 1.5f;
+
+    private static final int GAIN_SAMPLES = 6000;
+
+    /**
+     * The median over frames that already lie in reference coordinates.
+     *
+     * @param samples at least three, spread over the clip
+     */
+    public static Background of(List<Luma> samples) {
+        if (samples.size() < 3) {
+            throw new IllegalArgumentException("a background needs three frames, got " + samples.size());
+        }
+        int width = samples.get(0).width();
+        int height = samples.get(0).height();
+        float[] median = new float[width * height];
+        float[] noise = new float[width * height];
+        int n = samples.size();
+        int[] values = new int[n];
+        byte[][] pixels = samples.stream().map(Luma::pixels).toArray(byte[][]::new);
+        for (int i = 0; i < median.length; i++) {
+            for (int k = 0; k < n; k++) {
+                values[k] = pixels[k][i] & 0xff;
+            }
+            Arrays.sort(values);
+            int m = values[n / 2];
+            median[i] = n % 2 == 1 ? m : (values[n / 2 - 1] + m) / 2f;
+            for (int k = 0; k < n; k++) {
+                values[k] = Math.abs(values[k] - m);
+            }
+            Arrays.sort(values);
+            noise[i] = Math.max(QUIET, 1.4826f * values[n / 2]);
+        }
+        return new Background(new Plane(width, height, median), new Plane(width, height, noise));
+    }
+
+    /**
+     * How far each pixel of a frame is from the background, in units of the noise, after the frame's overall gain and
+     * offset have been taken out; darker is negative.
+     */
+    public Plane difference(Luma inReference) {
+        float[] gain = gain(inReference);
+        float[] out = new float[inReference.pixels().length];
+        float[] m = median.values();
+        float[] s = noise.values();
+        byte[] p = inReference.pixels();
+        for (int i = 0; i < out.length; i++) {
+            out[i] = ((p[i] & 0xff) - gain[0] * m[i] - gain[1]) / s[i];
+        }
+        return new Plane(median.width(), median.height(), out);
+    }
+
+    /** Least squares of frame = gain · background + offset over quiet pixels, refitted without what has moved. */
+    private float[] gain(Luma frame) {
+        int step = Math.max(1, frame.pixels().length / GAIN_SAMPLES);
+        double gain = 1;
+        double offset = 0;
+        for (int round = 0; round < 3; round++) {
+            double n = 0;
+            double sx = 0;
+            double sy = 0;
+            double sxx = 0;
+            double sxy = 0;
+            double limit = round == 0 ? 40 : 4;
+            for (int i = step / 2; i < frame.pixels().length; i += step) {
+                double x = median.values()[i];
+                double y = frame.pixels()[i] & 0xff;
+                double s = noise.values()[i];
+                if (Math.abs(y - gain * x - offset) < limit * s + (round == 0 ? 20 : 0)) {
+                    double w = 1 / (s * s);
+                    n += w;
+                    sx += w * x;
+                    sy += w * y;
+                    sxx += w * x * x;
+                    sxy += w * x * y;
+                }
+            }
+            double det = n * sxx - sx * sx;
+            if (n == 0 || det < 1e-9 * n * n) {
+                return new float[] {1, 0};
+            }
+            gain = (n * sxy - sx * sy) / det;
+            offset = (sy - gain * sx) / n;
+        }
+        return gain > 0.5 && gain < 2 ? new float[] {(float) gain, (float) offset} : new float[] {1, 0};
+    }
+}

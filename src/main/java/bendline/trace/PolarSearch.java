@@ -1,0 +1,253 @@
+package bendline.trace;
+
+import bendline.geometry.Point;
+import bendline.geometry.Polyline;
+import bendline.image.Plane;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * All thin curves that leave the neighbourhood of the hands in one frame, without any guess from other frames.
+ *
+ * <p>The difference picture is unrolled into log-polar coordinates about the pivot: rows are radii in constant ratio,
+ * columns directions, so that a step of one row and a shift of {@code k} columns is the same slope everywhere. In each
+ * cell a ridge response is taken at several widths (a blurred blank is a wide faint ridge) and the best kept. A dynamic
+ * programme over radius, direction and slope then finds, for every end cell, the best smooth curve that leads there.
+ */
+final class PolarSearch {
+
+    private static final int DIRECTIONS = 1440;
+    private static final double STEP_RAD = 2 * Math.PI / DIRECTIONS;
+    /** Radius grows by this factor a row: three columns' worth, so slopes come in thirds. */
+    private static final double RATIO = Math.exp(3 * STEP_RAD);
+    /** Largest shift a row, columns; 5/3 is 59° off the radius. */
+    private static final int MOST_SHIFT = 5;
+
+    private static final int SLOPES = 2 * MOST_SHIFT + 1;
+    private static final double[] WIDTHS_PX = {2.5, 5, 10, 20, 40};
+    /** Strength, in units of the clutter, above which more does not count: a bright edge must not outweigh a long blank. */
+    private static final float STRONGEST = 4;
+    /** Strength, in units of the clutter, that a curve must have on average to be worth extending. */
+    private static final float WORTHWHILE = 1.3f;
+    /** Price of changing slope by one third, in the units of strength times pixels. */
+    private static final float BEND_PRICE = 15;
+
+    private final double[] radii;
+    private final int firstRowsFree;
+
+    /**
+     * @param innerPx radius at which curves may start, pixels
+     * @param outerPx radius beyond which nothing is looked for, pixels
+     */
+    PolarSearch(double innerPx, double outerPx) {
+        int rows = (int) Math.ceil(Math.log(outerPx / innerPx) / Math.log(RATIO)) + 1;
+        radii = new double[rows];
+        for (int k = 0; k < rows; k++) {
+            radii[k] = innerPx * Math.pow(RATIO, k);
+        }
+        firstRowsFree = (int) Math.ceil(Math.log(2.5) / Math.log(RATIO));
+    }
+
+    /**
+     * A thin curve.
+     *
+     * @param curve from near the hands outwards, pixels
+     * @param score summed strength above {@link #WORTHWHILE}, strength times pixels
+     */
+    record Candidate(Polyline curve, double score) {}
+
+    /** The best distinct curves, best first. */
+    List<Candidate> find(Plane difference, Point pivot, int count) {
+        float[][] gain = gains(difference, pivot);
+        byte[][] from = new byte[radii.length][DIRECTIONS * SLOPES];
+        float[][] total = new float[2][DIRECTIONS * SLOPES];
+        List<int[]> ends = new ArrayList<>();
+        float[] bestAt = new float[DIRECTIONS];
+        int[][] endOf = new int[DIRECTIONS][];
+        for (int k = 0; k < radii.length; k++) {
+            advance(k, gain[k], total[(k + 1) & 1], total[k & 1], from[k]);
+            noteEnds(k, total[k & 1], bestAt, endOf);
+        }
+        for (int[] end : endOf) {
+            if (end != null) {
+                ends.add(end);
+            }
+        }
+        ends.sort(Comparator.comparingDouble(e -> -bestAt[e[1]]));
+        List<Candidate> out = new ArrayList<>();
+        List<int[]> taken = new ArrayList<>();
+        for (int[] end : ends) {
+            if (out.size() == count) {
+                break;
+            }
+            int[] columns = trace(end, from);
+            if (taken.stream().noneMatch(other -> shared(columns, other) > 0.5)) {
+                taken.add(columns);
+                out.add(new Candidate(curve(columns, pivot), bestAt[end[1]]));
+            }
+        }
+        return out;
+    }
+
+    private void noteEnds(int k, float[] total, float[] bestAt, int[][] endOf) {
+        for (int c = 0; c < DIRECTIONS; c++) {
+            for (int s = 0; s < SLOPES; s++) {
+                float t = total[c * SLOPES + s];
+                if (t > bestAt[c]) {
+                    bestAt[c] = t;
+                    endOf[c] = new int[] {k, c, s};
+                }
+            }
+        }
+    }
+
+    private void advance(int k, float[] gain, float[] before, float[] now, byte[] from) {
+        for (int c = 0; c < DIRECTIONS; c++) {
+            for (int s = 0; s < SLOPES; s++) {
+                int previous = Math.floorMod(c - (s - MOST_SHIFT), DIRECTIONS);
+                float best = k <= firstRowsFree ? 0 : Float.NEGATIVE_INFINITY;
+                byte where = -1;
+                if (k > 0) {
+                    for (int q = Math.max(0, s - 1); q <= Math.min(SLOPES - 1, s + 1); q++) {
+                        float t = before[previous * SLOPES + q] - (q == s ? 0 : BEND_PRICE);
+                        if (t > best) {
+                            best = t;
+                            where = (byte) q;
+                        }
+                    }
+                }
+                now[c * SLOPES + s] = best + gain[c];
+                from[c * SLOPES + s] = where;
+            }
+        }
+    }
+
+    /** Columns of the best path into an end, by row; −1 below its start. */
+    private int[] trace(int[] end, byte[][] from) {
+        int[] columns = new int[end[0] + 1];
+        Arrays.fill(columns, -1);
+        int c = end[1];
+        int s = end[2];
+        for (int k = end[0]; k >= 0; k--) {
+            columns[k] = c;
+            int q = from[k][c * SLOPES + s];
+            if (q < 0) {
+                break;
+            }
+            c = Math.floorMod(c - (s - MOST_SHIFT), DIRECTIONS);
+            s = q;
+        }
+        return columns;
+    }
+
+    private double shared(int[] a, int[] b) {
+        double same = 0;
+        double all = 0;
+        for (int k = 0; k < a.length; k++) {
+            if (a[k] >= 0) {
+                all += radii[k];
+                int apart = k < b.length && b[k] >= 0 ? Math.floorMod(a[k] - b[k], DIRECTIONS) : DIRECTIONS / 2;
+                if (Math.min(apart, DIRECTIONS - apart) <= 6) {
+                    same += radii[k];
+                }
+            }
+        }
+        return all > 0 ? same / all : 1;
+    }
+
+    private Polyline curve(int[] columns, Point pivot) {
+        List<Point> points = new ArrayList<>();
+        for (int k = 0; k < columns.length; k++) {
+            if (columns[k] >= 0) {
+                points.add(pivot.plus(Point.direction((columns[k] + 0.5) * STEP_RAD).times(radii[k])));
+            }
+        }
+        if (points.size() == 1) {
+            points.add(points.get(0).plus(new Point(1, 0)));
+        }
+        return new Polyline(points);
+    }
+
+    private float[][] gains(Plane difference, Point pivot) {
+        float[][] out = new float[radii.length][];
+        double[] cos = new double[DIRECTIONS];
+        double[] sin = new double[DIRECTIONS];
+        for (int c = 0; c < DIRECTIONS; c++) {
+            cos[c] = Math.cos((c + 0.5) * STEP_RAD);
+            sin[c] = Math.sin((c + 0.5) * STEP_RAD);
+        }
+        float[] ring = new float[DIRECTIONS];
+        for (int k = 0; k < radii.length; k++) {
+            for (int c = 0; c < DIRECTIONS; c++) {
+                float v = difference.sample(pivot.x() + radii[k] * cos[c], pivot.y() + radii[k] * sin[c]);
+                ring[c] = Float.isNaN(v) ? 0 : Math.max(-30, Math.min(30, v));
+            }
+            out[k] = ridge(ring, radii[k]);
+        }
+        worth(out);
+        return out;
+    }
+
+    /** Ridge strength across a ring, less what is worthwhile, times the row's length in pixels. */
+    private static float[] ridge(float[] ring, double radius) {
+        int n = ring.length;
+        double[] sum = new double[3 * n + 1];
+        for (int i = 0; i < 3 * n; i++) {
+            sum[i + 1] = sum[i] + ring[i % n];
+        }
+        double columnPx = radius * STEP_RAD;
+        double rowPx = radius * (RATIO - 1);
+        float[] best = new float[n];
+        int lastHalf = -1;
+        for (double width : WIDTHS_PX) {
+            int half = (int) Math.round(width / columnPx / 2);
+            if (half == lastHalf || 4 * half > n / 4) {
+                continue;
+            }
+            lastHalf = half;
+            int flank = Math.max(2, 2 * half);
+            int gap = Math.max(1, half / 2);
+            int core = 2 * half + 1;
+            double weight = Math.sqrt(core * columnPx * Math.min(4, rowPx));
+            for (int c = 0; c < n; c++) {
+                int at = n + c;
+                double in = (sum[at + half + 1] - sum[at - half]) / core;
+                double left = (sum[at - half - gap] - sum[at - half - gap - flank]) / flank;
+                double right = (sum[at + half + 1 + gap + flank] - sum[at + half + 1 + gap]) / flank;
+                double a = in - left;
+                double b = in - right;
+                if (a * b > 0) {
+                    float strength = (float) (Math.min(Math.abs(a), Math.abs(b)) * weight);
+                    best[c] = Math.max(best[c], strength);
+                }
+            }
+        }
+        return best;
+    }
+
+    /** Strengths become gains: in units of the frame's own clutter, capped, less what is worthwhile, times pixels. */
+    private void worth(float[][] strength) {
+        float clutter = clutter(strength);
+        for (int k = 0; k < strength.length; k++) {
+            double rowPx = radii[k] * (RATIO - 1);
+            for (int c = 0; c < DIRECTIONS; c++) {
+                strength[k][c] = (float) ((Math.min(STRONGEST, strength[k][c] / clutter) - WORTHWHILE) * rowPx);
+            }
+        }
+    }
+
+    /** The strength that only one cell in twenty exceeds. */
+    private static float clutter(float[][] strength) {
+        float[] sample = new float[strength.length * (DIRECTIONS / 8)];
+        int n = 0;
+        for (float[] row : strength) {
+            for (int c = n % 8; c < DIRECTIONS && n < sample.length; c += 8) {
+                sample[n++] = row[c];
+            }
+        }
+        Arrays.sort(sample, 0, n);
+        return Math.max(1, sample[(int) (0.95 * (n - 1))]);
+    }
+}
