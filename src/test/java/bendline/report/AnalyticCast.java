@@ -7,7 +7,7 @@ import bendline.footage.ClipInfo;
 import bendline.footage.ClipWriter;
 import bendline.footage.ClipWriterSettings;
 import bendline.footage.SlowMotion;
-import bendline.geometry.Affine;
+import bendline.geometry.Homography;
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
 import bendline.scene.CameraMotion;
@@ -158,7 +158,7 @@ final class AnalyticCast {
 
     private static CameraMotion still() {
         return new CameraMotion(
-                IntStream.range(0, FRAMES).mapToObj(i -> Affine.IDENTITY).toList(), 0.2, true);
+                IntStream.range(0, FRAMES).mapToObj(i -> Homography.IDENTITY).toList(), 0.2, true);
     }
 
     private static FrameTrace unseen(int frame) {
