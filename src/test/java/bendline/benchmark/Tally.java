@@ -1,0 +1,28 @@
+package bendline.benchmark;
+
+/**
+ * How often something happened out of how many.
+ *
+ * @param hits at least 0
+ * @param of at least {@code hits}
+ */
+public record Tally(int hits, int of) {
+
+    /** Nothing counted. */
+    public static final Tally NONE = new Tally(0, 0);
+
+    /** One more, a hit or not. */
+    public Tally plus(boolean hit) {
+        return new Tally(hits + (hit ? 1 : 0), of + 1);
+    }
+
+    /** Both together. */
+    public Tally with(Tally other) {
+        return new Tally(hits + other.hits, of + other.of);
+    }
+
+    /** 0 to 1, or NaN where nothing was counted. */
+    public double share() {
+        return of == 0 ? Double.NaN : (double) hits / of;
+    }
+}

@@ -1,0 +1,22 @@
+package bendline.benchmark;
+
+import java.util.Map;
+
+/**
+ * What truly happens in one cast.
+ *
+ * @param events clip seconds by the event's name in files, such as {@code release}
+ * @param faults grade by finding id ({@code flat-rushed-backswing}): {@code none}, {@code borderline}, {@code mild} or
+ *     {@code clear}
+ * @param launchSpeedMps speed of the rig at release, metres per second; NaN where not known
+ * @param launchAngleDeg direction of the rig at release above the horizontal, degrees; NaN where not known
+ */
+public record TruthCast(
+        Map<String, Double> events, Map<String, String> faults, double launchSpeedMps, double launchAngleDeg) {
+
+    /** Copies the maps. */
+    public TruthCast {
+        events = Map.copyOf(events);
+        faults = Map.copyOf(faults);
+    }
+}
