@@ -69,8 +69,7 @@ public final class PointFlow {
                 Mat okBack = new Mat();
                 Mat error = new Mat();
                 Size window = new Size(WINDOW_PX, WINDOW_PX);
-                TermCriteria enough =
-                        new TermCriteria(TermCriteria.COUNT + TermCriteria.EPS, 12, 0.02)) {
+                TermCriteria enough = new TermCriteria(TermCriteria.COUNT + TermCriteria.EPS, 12, 0.02)) {
             int flags = opencv_video.OPTFLOW_USE_INITIAL_FLOW;
             opencv_video.calcOpticalFlowPyrLK(a, b, from, to, okThere, error, window, LEVELS, enough, flags, 1e-4);
             opencv_video.calcOpticalFlowPyrLK(b, a, to, back, okBack, error, window, LEVELS, enough, flags, 1e-4);
@@ -117,8 +116,7 @@ public final class PointFlow {
                         m.get(1, 2) / s,
                         m.get(2, 0) / s,
                         m.get(2, 1) / s);
-                Homography ours =
-                        Homography.shift(-0.5, -0.5).then(found).then(Homography.shift(0.5, 0.5));
+                Homography ours = Homography.shift(-0.5, -0.5).then(found).then(Homography.shift(0.5, 0.5));
                 return new Fit(ours, opencv_core.countNonZero(inliers), was.size());
             }
         }

@@ -43,8 +43,8 @@ public final class Warp {
     /** The plane reduced by a whole factor, each pixel the mean of a square. */
     public static Luma reduce(Luma source, int factor) {
         if (factor < 1 || factor > source.width() || factor > source.height()) {
-            throw new IllegalArgumentException("cannot reduce a " + source.width() + "x" + source.height()
-                    + " plane by " + factor);
+            throw new IllegalArgumentException(
+                    "cannot reduce a " + source.width() + "x" + source.height() + " plane by " + factor);
         }
         if (factor == 1) {
             return source;

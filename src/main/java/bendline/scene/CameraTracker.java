@@ -58,11 +58,14 @@ public final class CameraTracker {
         Point centre = new Point(width / 2.0, height / 2.0);
         Point corner = new Point(width, height);
         for (Homography a : toReference) {
-            largest = Math.max(largest, Math.max(a.apply(centre).distance(centre), a.apply(corner).distance(corner)));
+            largest = Math.max(
+                    largest,
+                    Math.max(a.apply(centre).distance(centre), a.apply(corner).distance(corner)));
         }
         boolean trusted = lost <= toReference.size() / 20;
         if (!trusted || largest < STILL_PX) {
-            List<Homography> still = toReference.stream().map(a -> Homography.IDENTITY).toList();
+            List<Homography> still =
+                    toReference.stream().map(a -> Homography.IDENTITY).toList();
             return new CameraMotion(still, trusted ? largest : Double.NaN, trusted);
         }
         return new CameraMotion(toReference, largest, true);

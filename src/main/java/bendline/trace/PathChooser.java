@@ -30,7 +30,8 @@ final class PathChooser {
      * @param candidates per frame, may be empty lists
      * @return per frame the chosen candidate or null
      */
-    @Nullable Candidate[] choose(List<List<Candidate>> candidates) {
+    @Nullable
+    Candidate[] choose(List<List<Candidate>> candidates) {
         int n = candidates.size();
         double[][] score = new double[n][];
         int[][] from = new int[n][];
@@ -57,7 +58,8 @@ final class PathChooser {
             } else if (wasNone || isNone) {
                 price = switchPrice;
             } else {
-                price = movePrice * displacement(before.get(q).curve(), here.get(k).curve());
+                price = movePrice
+                        * displacement(before.get(q).curve(), here.get(k).curve());
             }
             if (score[q] - price > best) {
                 best = score[q] - price;
@@ -67,8 +69,7 @@ final class PathChooser {
         return best;
     }
 
-    private static @Nullable Candidate[] backtrack(
-            List<List<Candidate>> candidates, double[][] score, int[][] from) {
+    private static @Nullable Candidate[] backtrack(List<List<Candidate>> candidates, double[][] score, int[][] from) {
         int n = candidates.size();
         @Nullable Candidate[] out = new Candidate[n];
         if (n == 0) {

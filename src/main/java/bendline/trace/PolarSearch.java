@@ -161,7 +161,8 @@ final class PolarSearch {
         List<Point> points = new ArrayList<>();
         for (int k = 0; k < columns.length; k++) {
             if (columns[k] >= 0) {
-                points.add(pivot.plus(Point.direction((columns[k] + 0.5) * STEP_RAD).times(radii[k])));
+                points.add(pivot.plus(
+                        Point.direction((columns[k] + 0.5) * STEP_RAD).times(radii[k])));
             }
         }
         if (points.size() == 1) {

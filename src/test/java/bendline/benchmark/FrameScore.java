@@ -1,6 +1,7 @@
 package bendline.benchmark;
 
 import bendline.geometry.Angles;
+import bendline.geometry.Homography;
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
 import bendline.trace.FrameTrace;
@@ -83,12 +84,12 @@ public record FrameScore(
     }
 
     private static double cameraError(Trace trace, int frame, TruthFrame truth, TruthFrame start) {
+        Homography toStart = truth.camera().inverse().then(start.camera());
         double sum = 0;
         for (int i = 0; i < 9; i++) {
             Point p = new Point(trace.width() * (1 + i % 3) / 4.0, trace.height() * (1 + i / 3) / 4.0);
-            Point still = Homography.apply(Homography.inverse(truth.camera()), p);
-            Point true0 = Homography.apply(start.camera(), still);
-            sum += trace.motion().toReference(frame, p).distance(true0);
+            Point inStart = toStart.apply(p);
+            sum += trace.motion().toReference(frame, p).distance(inStart);
         }
         return sum / 9;
     }

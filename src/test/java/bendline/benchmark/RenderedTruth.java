@@ -1,5 +1,6 @@
 package bendline.benchmark;
 
+import bendline.geometry.Homography;
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -103,16 +104,21 @@ public final class RenderedTruth {
                 SmoothCurve.from(rod, grip),
                 f.path("butt_angle_deg").asDouble(),
                 f.path("chord_ratio").asDouble(),
-                Homography.moveCentres(numbers(f.path("homography")), TO_OUR_CENTRES));
+                camera(f.path("homography")));
     }
 
     private static Point point(JsonNode pair) {
         return new Point(pair.get(0).asDouble() + TO_OUR_CENTRES, pair.get(1).asDouble() + TO_OUR_CENTRES);
     }
 
-    private static List<Double> numbers(JsonNode array) {
-        List<Double> out = new ArrayList<>();
-        array.forEach(n -> out.add(n.asDouble()));
-        return out;
+    private static Homography camera(JsonNode nine) {
+        double[] n = new double[8];
+        for (int i = 0; i < n.length; i++) {
+            n[i] = nine.get(i).asDouble() / nine.get(8).asDouble();
+        }
+        Homography theirs = new Homography(n[0], n[1], n[2], n[3], n[4], n[5], n[6], n[7]);
+        return Homography.shift(-TO_OUR_CENTRES, -TO_OUR_CENTRES)
+                .then(theirs)
+                .then(Homography.shift(TO_OUR_CENTRES, TO_OUR_CENTRES));
     }
 }

@@ -31,7 +31,7 @@ class RenderedTruthTest {
         assertThat(first.rigHeld()).isTrue();
         assertThat(clip.at(1.0).rigHeld()).isFalse();
         assertThat(clip.casts().get(0).faults()).containsEntry("tip-dropped-early", "clear");
-        assertThat(Homography.apply(first.camera(), new Point(0.5, 0.5)).distance(new Point(2.5, 3.5)))
+        assertThat(first.camera().apply(new Point(0.5, 0.5)).distance(new Point(2.5, 3.5)))
                 .isLessThan(1e-9);
     }
 

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import bendline.geometry.Affine;
+import bendline.geometry.Homography;
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
 import bendline.scene.CameraMotion;
@@ -17,8 +17,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class TraceScoreTest {
-
-    private static final List<Double> STILL = List.of(1.0, 0.0, 0.0, 0.0, 1.0, 0.0, 0.0, 0.0, 1.0);
 
     /** A straight level rod 100 px long, grip at 20 px from the butt; frame i lies i pixels lower. */
     private static TruthFrame truth(int i) {
@@ -36,7 +34,7 @@ class TraceScoreTest {
                 new Polyline(List.of(grip, tip)),
                 0,
                 1,
-                STILL);
+                Homography.IDENTITY);
     }
 
     private static TruthClip clip() {
@@ -66,7 +64,7 @@ class TraceScoreTest {
                     0.01));
         }
         return new Trace(
-                640, 480, frames, new CameraMotion(Collections.nCopies(10, Affine.IDENTITY), 0, true), 80, 1, null);
+                640, 480, frames, new CameraMotion(Collections.nCopies(10, Homography.IDENTITY), 0, true), 80, 1, null);
     }
 
     private static TraceScore score(double sd) {

@@ -1,8 +1,8 @@
 package bendline.benchmark;
 
+import bendline.geometry.Homography;
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,8 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param blank the rod from the grip to the tip
  * @param buttAngleDeg direction of the rod at the grip in the plane of the cast, degrees
  * @param chordRatio distance upper hand to tip over the free length, in the plane of the cast
- * @param camera the nine numbers, row by row, of the homography from the picture of a camera that stands still to this
- *     frame's picture
+ * @param camera from the picture of a camera that stands still to this frame's picture
  */
 public record TruthFrame(
         double seconds,
@@ -34,10 +33,4 @@ public record TruthFrame(
         Polyline blank,
         double buttAngleDeg,
         double chordRatio,
-        List<Double> camera) {
-
-    /** Copies the list. */
-    public TruthFrame {
-        camera = List.copyOf(camera);
-    }
-}
+        Homography camera) {}
