@@ -4,9 +4,10 @@ package bendline.footage;
  * How a clip is written.
  *
  * @param nominalRate frames per second that the header states, 1–1000; the true times are those given with each frame
- * @param bitsPerSecond the rate to aim at, 50 000–200 000 000
+ * @param bitsPerSecond the most the clip may take on average, 50 000–200 000 000; a plain scene takes less, because quality
+ *     stops rising at a quantiser where nothing can be seen of it
  * @param displayRotationDegrees clockwise turn a player is told to apply: 0, 90, 180 or 270
- * @param captureRate frames per second to tag as the capture rate (com.android.capture.fps); 0 for no tag
+ * @param captureRate frames per second to tag as the capture rate the way Android phones do; 0 for no tag
  * @param keyframeEvery frames from one whole picture to the next, 1–1000
  */
 public record ClipWriterSettings(
@@ -21,7 +22,7 @@ public record ClipWriterSettings(
                 "rotation 0, 90, 180 or 270 degrees",
                 displayRotationDegrees);
         require(
-                captureRate == 0 || captureRate >= 1 && captureRate <= 10_000,
+                captureRate == 0 || (captureRate >= 1 && captureRate <= 10_000),
                 "capture rate 0 or 1 to 10000",
                 captureRate);
         require(keyframeEvery >= 1 && keyframeEvery <= 1000, "a keyframe every 1 to 1000 frames", keyframeEvery);

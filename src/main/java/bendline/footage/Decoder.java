@@ -6,7 +6,6 @@ import static org.bytedeco.ffmpeg.global.avutil.AVMEDIA_TYPE_VIDEO;
 import static org.bytedeco.ffmpeg.global.avutil.AV_NOPTS_VALUE;
 
 import bendline.image.Turn;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,7 +37,6 @@ final class Decoder implements AutoCloseable {
 
     private static final String FORMATS = "mov,mp4,m4a,3gp,3g2,mj2,matroska,webm,mpegts,avi";
     private static final String MAX_PIXELS = "40000000";
-    private static final int AGAIN = -11;
 
     private final Path file;
     private final AVFormatContext container;
@@ -71,8 +69,7 @@ final class Decoder implements AutoCloseable {
     private static AVFormatContext open(Path file) {
         AVFormatContext context = new AVFormatContext(null);
         AVDictionary options = new AVDictionary(null);
-        try (BytePointer name =
-                new BytePointer(("file:" + file.toAbsolutePath() + "\0").getBytes(StandardCharsets.UTF_8))) {
+        try (BytePointer name = Native.url(file)) {
             avutil.av_dict_set(options, "format_whitelist", FORMATS, 0);
             avutil.av_dict_set(options, "protocol_whitelist", "file", 0);
             int code = avformat.avformat_open_input(context, name, null, options);
@@ -81,7 +78,7 @@ final class Decoder implements AutoCloseable {
                         "\"" + file.getFileName()
                                 + "\" is not a film that can be read (it may be cut short or another kind"
                                 + " of file); copy the clip from the phone again.",
-                        new IllegalStateException(errorText(code)));
+                        new IllegalStateException(Native.text(code)));
             }
         } finally {
             avutil.av_dict_free(options);
@@ -163,11 +160,11 @@ final class Decoder implements AutoCloseable {
                 lastSeconds = Double.isNaN(stamp) ? lastSeconds : stamp;
                 return frame;
             }
-            if (code == AVERROR_EOF() || (draining && code == AGAIN)) {
+            if (code == AVERROR_EOF() || (draining && code == Native.AGAIN)) {
                 avutil.av_frame_free(frame);
                 return null;
             }
-            if (code != AGAIN) {
+            if (code != Native.AGAIN) {
                 damaged++;
             }
             feed();
@@ -256,12 +253,6 @@ final class Decoder implements AutoCloseable {
 
     private static double ratio(AVRational r) {
         return r.den() == 0 ? 0 : (double) r.num() / r.den();
-    }
-
-    private static String errorText(int code) {
-        byte[] text = new byte[128];
-        avutil.av_strerror(code, text, text.length);
-        return new String(text, StandardCharsets.UTF_8).trim();
     }
 
     @Override
