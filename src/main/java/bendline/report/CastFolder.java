@@ -1,11 +1,18 @@
 package bendline.report;
 
+import bendline.analysis.CastAnalysis;
 import bendline.analysis.ClipAnalysis;
 import bendline.analysis.Progress;
+import bendline.footage.Footage;
+import bendline.footage.Picture;
+import bendline.footage.PictureReader;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * The folder that one analysis becomes. It appears whole under its name or not at all: everything is written into a hidden
@@ -39,7 +46,46 @@ public final class CastFolder {
             try (BufferedWriter csv = Files.newBufferedWriter(in.resolve("frames.csv"))) {
                 new FramesCsv().write(analysis, csv);
             }
+            Map<Integer, List<CastCharts.Chart>> charts = charts(analysis, in);
+            Map<Integer, Still> stills = pictures(analysis, in, progress);
+            Files.writeString(in.resolve("report.html"), new ReportPage(analysis, stills, charts).write());
             folder.publish();
         }
+    }
+
+    private static Map<Integer, List<CastCharts.Chart>> charts(ClipAnalysis analysis, Path in) throws IOException {
+        Map<Integer, List<CastCharts.Chart>> out = new TreeMap<>();
+        Path folder = Files.createDirectory(in.resolve("charts"));
+        if (!Lettering.works()) {
+            return out;
+        }
+        for (CastAnalysis cast : analysis.casts()) {
+            int number = cast.stroke().number();
+            List<CastCharts.Chart> drawn = new CastCharts(analysis, cast.stroke()).draw();
+            for (CastCharts.Chart chart : drawn) {
+                Files.writeString(
+                        folder.resolve("cast" + number + "-" + chart.kind().id() + ".svg"), chart.wide());
+            }
+            out.put(number, drawn);
+        }
+        return out;
+    }
+
+    /** Reads the clip once for the marked clip and the stills. */
+    private static Map<Integer, Still> pictures(ClipAnalysis analysis, Path in, Progress progress) throws IOException {
+        Files.createDirectory(in.resolve("frames"));
+        StillMaker stills = new StillMaker(analysis);
+        try (PictureReader reader = Footage.open(analysis.clip()).pictures();
+                MarkedClip marked = new MarkedClip(analysis, in.resolve("marked.mp4"))) {
+            for (Picture p = reader.next(); p != null; p = reader.next()) {
+                progress.at("Drawing", (double) p.index() / analysis.info().frames());
+                if (stills.wants(p.index())) {
+                    stills.add(p, in);
+                }
+                marked.add(p);
+            }
+        }
+        progress.at("Drawing", 1);
+        return stills.stills();
     }
 }

@@ -1,0 +1,157 @@
+package bendline.report;
+
+import bendline.analysis.ClipAnalysis;
+import bendline.footage.ClipWriter;
+import bendline.footage.ClipWriterSettings;
+import bendline.footage.Picture;
+import bendline.stroke.Event;
+import bendline.stroke.Kinematics;
+import bendline.stroke.Stroke;
+import java.awt.BasicStroke;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Writes the clip again with what was followed drawn in. The picture keeps every pixel it has; words and numbers stand on a
+ * strip added under it.
+ */
+final class MarkedClip implements AutoCloseable {
+
+    /** Bits a pixel and second at which the picture keeps its grain. */
+    private static final double BITS_PER_PIXEL = 0.12;
+
+    private final ClipAnalysis analysis;
+    private final CastPainter painter;
+    private final ClipWriter writer;
+    private final int width;
+    private final int pictureHeight;
+    private final int height;
+    private final int fontSize;
+    private final Font font;
+    private final Font bold;
+    private final BufferedImage canvas;
+
+    MarkedClip(ClipAnalysis analysis, Path file) throws IOException {
+        this.analysis = analysis;
+        this.painter = new CastPainter(analysis);
+        this.width = analysis.info().width() / 2 * 2;
+        this.pictureHeight = analysis.info().height();
+        this.fontSize = Math.max(12, Math.min(36, width / 30));
+        this.height = (pictureHeight + 4 * fontSize) / 2 * 2;
+        this.font = new Font(Font.SANS_SERIF, Font.PLAIN, fontSize);
+        this.bold = new Font(Font.SANS_SERIF, Font.BOLD, fontSize);
+        this.canvas = new BufferedImage(width, height, BufferedImage.TYPE_3BYTE_BGR);
+        double step = analysis.info().medianStepSeconds();
+        double rate = Math.max(1, Math.min(1000, 1 / step));
+        int bits = (int) Math.max(1e6, Math.min(4e7, BITS_PER_PIXEL * width * height * Math.min(rate, 60)));
+        this.writer = new ClipWriter(file, width, height, ClipWriterSettings.of(rate, bits));
+    }
+
+    /** Adds the next frame. */
+    void add(Picture picture) throws IOException {
+        Graphics2D g = canvas.createGraphics();
+        g.setColor(PictureColours.CASING);
+        g.fillRect(0, 0, width, height);
+        g.drawImage(picture.image(), 0, 0, null);
+        Graphics2D over = (Graphics2D) g.create(0, 0, width, pictureHeight);
+        painter.paint(over, picture.index(), Math.max(1, width / 960.0));
+        over.dispose();
+        strip(g, picture);
+        g.dispose();
+        writer.write(canvas, picture.seconds());
+    }
+
+    private void strip(Graphics2D g, Picture picture) {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        Stroke stroke = painter.strokeAt(picture.index());
+        timeBar(g, picture);
+        if (Lettering.works()) {
+            g.setColor(PictureColours.LETTERS);
+            g.setFont(bold);
+            g.drawString(happening(stroke, picture.seconds()), fontSize / 2, pictureHeight + (int) (1.9 * fontSize));
+            g.setFont(font);
+            g.drawString(numbers(stroke, picture), fontSize / 2, pictureHeight + (int) (3.3 * fontSize));
+        }
+    }
+
+    /** The clip from end to end, the casts as bars, their moments as ticks, and where we are. */
+    private void timeBar(Graphics2D g, Picture picture) {
+        double y = pictureHeight + 0.35 * fontSize;
+        double bar = Math.max(2, fontSize / 6.0);
+        g.setColor(PictureColours.LETTERS);
+        g.fill(new Rectangle2D.Double(0, y + bar / 2 - 0.5, width, 1));
+        for (var cast : analysis.casts()) {
+            Stroke s = cast.stroke();
+            double from = x(analysis.info().times().get(s.firstFrame()));
+            g.fill(new Rectangle2D.Double(from, y, x(analysis.info().times().get(s.lastFrame())) - from, bar));
+            g.setStroke(new BasicStroke((float) Math.max(1, bar / 3)));
+            for (Event e : known(s)) {
+                g.draw(new Line2D.Double(x(e.seconds()), y - bar, x(e.seconds()), y + 2 * bar));
+            }
+        }
+        g.setColor(PictureColours.BLANK);
+        double here = x(picture.seconds());
+        g.fill(new Rectangle2D.Double(here - bar, y - 1.5 * bar, 2 * bar, 4 * bar));
+    }
+
+    private double x(double seconds) {
+        return width * seconds / Math.max(1e-9, analysis.info().durationSeconds());
+    }
+
+    private static List<Event> known(Stroke stroke) {
+        return stroke.events().values().stream()
+                .filter(e -> e.seconds() != null)
+                .sorted(Comparator.comparing(Event::seconds))
+                .toList();
+    }
+
+    /** The last moment that has passed; before the first one and between casts, what the clip shows. */
+    private String happening(@Nullable Stroke stroke, double seconds) {
+        if (stroke == null) {
+            return analysis.casts().isEmpty() ? "No cast found in this clip" : "No cast here";
+        }
+        String cast = analysis.casts().size() > 1 ? "Cast " + stroke.number() + "   " : "";
+        return cast
+                + known(stroke).stream()
+                        .filter(e -> e.seconds() <= seconds)
+                        .reduce((first, second) -> second)
+                        .map(e -> Words.of("%s, %.2f s", EventWords.label(e.kind()), e.seconds()))
+                        .orElse("Before the backswing");
+    }
+
+    private String numbers(@Nullable Stroke stroke, Picture picture) {
+        String time = Words.of("%.2f s", picture.seconds());
+        if (stroke == null) {
+            return time;
+        }
+        Kinematics k = stroke.kinematics();
+        int i = picture.index() - k.firstFrame();
+        boolean tipSeen = analysis.trace().frames().get(picture.index()).tip().seen();
+        return time
+                + shown("   butt %.0f°", i, k.buttAngleRad(), 180 / Math.PI)
+                + (i >= 0 && i < k.size() && Double.isFinite(k.chordRatio()[i])
+                        ? Words.of("   compressed %.0f %%", Math.max(0, 100 * (1 - k.chordRatio()[i])))
+                        : "")
+                + shown("   tip %.0f m/s", i, k.tipSpeed(), 1)
+                + (tipSeen ? "" : "   tip not seen");
+    }
+
+    private static String shown(String format, int i, double[] series, double factor) {
+        return i >= 0 && i < series.length && Double.isFinite(series[i]) ? Words.of(format, factor * series[i]) : "";
+    }
+
+    @Override
+    public void close() throws IOException {
+        writer.close();
+    }
+}

@@ -1,0 +1,22 @@
+package bendline.report;
+
+import java.util.Base64;
+
+/**
+ * One frame with what was followed drawn in, cropped.
+ *
+ * @param frame decoded frame
+ * @param seconds clip time
+ * @param file its name under the output folder
+ * @param jpeg a smaller copy for the page
+ * @param width of that copy, pixels
+ * @param height of that copy, pixels
+ * @param alt what it shows, for who can't see it
+ */
+record Still(int frame, double seconds, String file, byte[] jpeg, int width, int height, String alt) {
+
+    /** The copy as an address that needs no network. */
+    String address() {
+        return "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(jpeg);
+    }
+}
