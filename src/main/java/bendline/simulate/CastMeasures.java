@@ -1,0 +1,58 @@
+package bendline.simulate;
+
+import java.util.Map;
+import java.util.TreeMap;
+
+/** What can be measured on one cast, from its motion; names carry the unit, durations are real. */
+final class CastMeasures {
+
+    private CastMeasures() {}
+
+    static Map<String, Double> of(Motion motion, CastTimes cast, Motion.Launch launch, RodSpec rod, RigSpec rig) {
+        Map<String, Double> m = new TreeMap<>();
+        double forwardStart = cast.time("forwardStart");
+        double forward = launch.t() - forwardStart;
+        double backswing = cast.time("backswingEnd") - cast.time("backswingStart");
+        m.put("backswingSeconds", backswing);
+        m.put("forwardSeconds", forward);
+        m.put("settleSeconds", forwardStart - cast.time("backswingEnd"));
+        m.put("tempo", backswing / forward);
+        Motion.Moment start = motion.at(forwardStart);
+        Motion.Moment release = motion.at(launch.t());
+        m.put("layBackDeg", Math.toDegrees(motion.at(cast.time("rearmost")).angle()));
+        m.put("sweepDeg", Math.toDegrees(start.angle() - release.angle()));
+        m.put("buttAngleAtReleaseDeg", Math.toDegrees(release.angle()));
+        m.put("smallestChordRatio", motion.at(cast.time("peakBend")).chordRatio(rod.freeLengthM()));
+        m.put("rigSpeedAtForwardStartMps", Math.hypot(start.rigVx(), start.rigVy()));
+        m.put("slackShareOfForward", slackShare(motion, forwardStart, launch.t(), rig));
+        m.put("peakTipSpeedMps", peakTipSpeed(motion, forwardStart, launch.t()));
+        m.put("launchSpeedMps", launch.speed());
+        m.put("launchAngleDeg", Math.toDegrees(launch.angle()));
+        for (double after : new double[] {0.15, 0.25, 0.5, 0.8}) {
+            double drop = Math.toDegrees(release.angle() - motion.at(launch.t() + after).angle());
+            m.put("buttDropAfter" + Math.round(after * 1000) + "msDeg", drop);
+        }
+        m.replaceAll((name, value) -> Math.round(value * 1e6) / 1e6);
+        return m;
+    }
+
+    /** Share of the forward stroke in which the line pulls less than a fifth of the rig's weight. */
+    private static double slackShare(Motion motion, double from, double to, RigSpec rig) {
+        double little = 0.2 * rig.massKg() * RodChain.GRAVITY;
+        int first = motion.indexAt(from);
+        int last = motion.indexAt(to);
+        int slack = 0;
+        for (int i = first; i < last; i++) {
+            slack += motion.sample(i).tension() < little ? 1 : 0;
+        }
+        return (double) slack / Math.max(1, last - first);
+    }
+
+    private static double peakTipSpeed(Motion motion, double from, double to) {
+        double most = 0;
+        for (int i = motion.indexAt(from); i <= motion.indexAt(to); i++) {
+            most = Math.max(most, motion.sample(i).tipSpeed());
+        }
+        return most;
+    }
+}

@@ -1,0 +1,187 @@
+package bendline.simulate;
+
+import java.util.List;
+
+/**
+ * Runs the casts of a scenario: drives the hands by their scripts, lets the line go at its moment, lets the rig land, and
+ * winds it in before the next cast.
+ */
+final class CastRun {
+
+    /** Links of the chain; 28 keep the bend within about 0.1 % of the continuous rod. */
+    static final int LINKS = 28;
+
+    private static final double DT = 2e-4;
+    private static final int STEPS_PER_SAMPLE = 1;
+    private static final double LEAD_IN = 1.5;
+    private static final double WATER_Y = -0.35;
+    private static final double GROUND_Y = 0.04;
+    private static final double WIND_IN = 2.4;
+    private static final double WIND_BEFORE = 4.6;
+
+    private final RodChain chain;
+    private final RigSpec rig;
+    private final RigLine line;
+    private final ChainStepper stepper;
+    private final HandPath hands;
+    private final List<CastScript> scripts;
+    private final HandMoves moves;
+    private int cast;
+    private double pushStart = Double.NaN;
+    private double releaseAt = Double.NaN;
+    private double windStart = Double.NaN;
+    private double windFrom;
+
+    private CastRun(RodSpec rod, RigSpec rig, List<CastScript> scripts, double stature, long seed) {
+        this.chain = new RodChain(rod, LINKS);
+        this.rig = rig;
+        this.line = new RigLine(rig);
+        this.stepper = new ChainStepper(chain, line, rig, RodChain.GRAVITY, DT);
+        this.scripts = scripts;
+        this.moves = new HandMoves(stature);
+        double ready = scripts.isEmpty() ? 58 : scripts.get(0).readyAngleDeg();
+        this.hands = moves.ready(ready, seed);
+        if (!scripts.isEmpty()) {
+            moves.cast(hands, scripts.get(0));
+        }
+    }
+
+    /**
+     * Computes the motion.
+     *
+     * @param rod the blank
+     * @param rig what hangs on it
+     * @param scripts the casts in order of time
+     * @param stature height of the angler, metres
+     * @param seconds how long, real seconds from the start of the clip
+     * @param seed of the standing sway
+     */
+    static Motion compute(
+            RodSpec rod, RigSpec rig, List<CastScript> scripts, double stature, double seconds, long seed) {
+        return new CastRun(rod, rig, scripts, stature, seed).run(seconds);
+    }
+
+    private Motion run(double seconds) {
+        stepper.rest(hands.at(-LEAD_IN));
+        Motion motion = new Motion(chain.links, -LEAD_IN, DT * STEPS_PER_SAMPLE);
+        motion.add(hands.at(-LEAD_IN), stepper.state(), chain.linkM, 0, line.state());
+        long steps = Math.round((seconds + LEAD_IN) / DT);
+        double first = stepper.energy(hands.at(-LEAD_IN)).balance();
+        double worst = 0;
+        for (long i = 0; i < steps; i++) {
+            double t = -LEAD_IN + i * DT;
+            stepper.step(hands.at(t + 0.5 * DT));
+            double end = t + DT;
+            if (act(end, motion)) {
+                // Taking the rig out of the water moves it from outside, so the books start anew there.
+                first += stepper.energy(hands.at(end)).balance() - first;
+            }
+            if ((i + 1) % STEPS_PER_SAMPLE == 0) {
+                HandPose hand = hands.at(end);
+                motion.add(hand, stepper.state(), chain.linkM, stepper.tension(), line.state());
+                worst = Math.max(worst, Math.abs(stepper.energy(hand).balance() - first));
+            }
+        }
+        motion.balanced(stepper.energy(hands.at(seconds)).work(), worst);
+        return motion;
+    }
+
+    /** What the fingers and the reel do; true where the rig was moved from outside. */
+    private boolean act(double t, Motion motion) {
+        stepper.land(GROUND_Y);
+        if (cast < scripts.size() && line.state() == RigLine.State.HELD) {
+            CastScript script = scripts.get(cast);
+            if (Double.isNaN(pushStart) && mayPush(script, t)) {
+                pushStart = Math.max(t, script.pushFrom());
+                moves.push(hands, script, pushStart);
+            } else if (!Double.isNaN(pushStart) && mayRelease(script, t)) {
+                release(t, motion);
+                return true;
+            }
+        }
+        if (line.state() == RigLine.State.RUNNING && stepper.state().rigY < WATER_Y) {
+            line.become(RigLine.State.LYING);
+            return true;
+        }
+        if (cast > 0 && cast < scripts.size() && line.state() != RigLine.State.HELD) {
+            if (t > scripts.get(cast).startSeconds() - WIND_BEFORE) {
+                takeUp(t);
+                return true;
+            }
+        }
+        wind(t);
+        return false;
+    }
+
+    /** Asked a little before the push so that its moves can still be added in time. */
+    private boolean mayPush(CastScript script, double t) {
+        if (script.putDown() || t < script.pushFrom() - DT) {
+            return false;
+        }
+        if (t >= script.pushFrom() + script.feelSeconds() - DT) {
+            return true;
+        }
+        double weight = rig.massKg() * RodChain.GRAVITY;
+        double behind = stepper.tip(hands.at(t))[0] - stepper.state().rigX;
+        return stepper.tension() > 1.3 * weight && behind > 0.25 * rig.dropM();
+    }
+
+    /** From the middle of the turn on the moment is known; the stroke is run ahead once to find it. */
+    private boolean mayRelease(CastScript script, double t) {
+        double turnStart = pushStart + script.turnDelaySeconds();
+        if (t < turnStart + 0.45 * script.turnSeconds()) {
+            return false;
+        }
+        if (Double.isNaN(releaseAt)) {
+            double best = ReleaseMoment.find(
+                    new ChainStepper(chain, line, rig, RodChain.GRAVITY, DT),
+                    stepper.state(),
+                    hands,
+                    t,
+                    turnStart + script.turnSeconds() + 0.15,
+                    DT,
+                    Math.toRadians(script.releaseDirectionDeg()));
+            releaseAt = best + script.releaseLateSeconds();
+        }
+        return t >= releaseAt - 0.5 * DT;
+    }
+
+    private void release(double t, Motion motion) {
+        ChainState s = stepper.state();
+        line.become(RigLine.State.RUNNING);
+        motion.launched(new Motion.Launch(cast, t, Math.hypot(s.rigVx, s.rigVy), Math.atan2(s.rigVy, s.rigVx)));
+        moves.released(hands, scripts.get(cast), t);
+        cast++;
+        pushStart = Double.NaN;
+        releaseAt = Double.NaN;
+        if (cast < scripts.size()) {
+            moves.cast(hands, scripts.get(cast));
+        }
+    }
+
+    /** The far part of the retrieve is left out: the rig starts in the water a few metres ahead of the tip. */
+    private void takeUp(double t) {
+        double[] tip = stepper.tip(hands.at(t));
+        ChainState s = stepper.state();
+        s.rigX = tip[0] + 5.5;
+        s.rigY = WATER_Y - 0.1;
+        s.rigVx = 0;
+        s.rigVy = 0;
+        windFrom = Math.hypot(s.rigX - tip[0], s.rigY - tip[1]);
+        windStart = t;
+        line.wind(windFrom, 0);
+        line.become(RigLine.State.HELD);
+    }
+
+    private void wind(double t) {
+        if (Double.isNaN(windStart)) {
+            return;
+        }
+        double u = Math.min(1, (t - windStart) / WIND_IN);
+        double way = rig.dropM() - windFrom;
+        line.wind(windFrom + way * u * u * (3 - 2 * u), -way * 6 * u * (1 - u) / WIND_IN);
+        if (u >= 1) {
+            windStart = Double.NaN;
+        }
+    }
+}
