@@ -52,7 +52,11 @@ final class AnglerPainter {
         Pen pen = new Pen(g, camera, map);
         double k = stature / 1.78;
         pen.limb(l.farHand(), 0.045 * k, l.farElbow(), 0.052 * k, jacket.darker());
-        pen.limb(l.farElbow(), 0.052 * k, new double[] {l.shoulder()[0] + 0.05, l.shoulder()[1] - 0.02}, 0.07 * k,
+        pen.limb(
+                l.farElbow(),
+                0.052 * k,
+                new double[] {l.shoulder()[0] + 0.05, l.shoulder()[1] - 0.02},
+                0.07 * k,
                 jacket.darker());
         leg(pen, l.hip(), l.backKnee(), l.backFoot(), k, trousers.darker());
         leg(pen, l.hip(), l.frontKnee(), l.frontFoot(), k, trousers);
@@ -76,17 +80,29 @@ final class AnglerPainter {
     private void leg(Pen pen, double[] hip, double[] knee, double[] foot, double k, Color cloth) {
         pen.limb(hip, 0.105 * k, knee, 0.072 * k, cloth);
         pen.limb(knee, 0.074 * k, foot, 0.060 * k, cloth);
-        pen.limb(new double[] {foot[0] - 0.05, foot[1] - 0.005}, 0.058 * k,
-                new double[] {foot[0] + 0.15 * k, foot[1] - 0.02}, 0.040 * k, boots);
+        pen.limb(
+                new double[] {foot[0] - 0.05, foot[1] - 0.005},
+                0.058 * k,
+                new double[] {foot[0] + 0.15 * k, foot[1] - 0.02},
+                0.040 * k,
+                boots);
     }
 
     private void head(Pen pen, double[] head, double k) {
         pen.blob(head, 0.098 * k, 0.122 * k, skin);
-        pen.limb(new double[] {head[0] + 0.085 * k, head[1] - 0.005}, 0.016 * k,
-                new double[] {head[0] + 0.105 * k, head[1] - 0.02}, 0.012 * k, skin);
+        pen.limb(
+                new double[] {head[0] + 0.085 * k, head[1] - 0.005},
+                0.016 * k,
+                new double[] {head[0] + 0.105 * k, head[1] - 0.02},
+                0.012 * k,
+                skin);
         pen.blob(new double[] {head[0] - 0.02, head[1] + 0.055 * k}, 0.100 * k, 0.078 * k, cap);
-        pen.limb(new double[] {head[0] + 0.05, head[1] + 0.045 * k}, 0.022 * k,
-                new double[] {head[0] + 0.16 * k, head[1] + 0.030 * k}, 0.010 * k, cap);
+        pen.limb(
+                new double[] {head[0] + 0.05, head[1] + 0.045 * k},
+                0.022 * k,
+                new double[] {head[0] + 0.16 * k, head[1] + 0.030 * k},
+                0.010 * k,
+                cap);
     }
 
     private static double[] wrist(double[] a, double[] b, double f) {
@@ -148,7 +164,8 @@ final class AnglerPainter {
             Path2D path = new Path2D.Double();
             path.moveTo(s.x() - w, s.y() + 0.02 * w);
             path.curveTo(s.x() - 0.7 * w, s.y() - 0.62 * w, s.x() + 0.6 * w, s.y() - 0.62 * w, s.x() + w, s.y());
-            path.curveTo(s.x() + 1.15 * w, s.y() + 1.5 * w, h.x() + 1.05 * v, h.y() - 1.2 * v, h.x() + v, h.y() + 0.55 * v);
+            path.curveTo(
+                    s.x() + 1.15 * w, s.y() + 1.5 * w, h.x() + 1.05 * v, h.y() - 1.2 * v, h.x() + v, h.y() + 0.55 * v);
             path.lineTo(h.x() - v, h.y() + 0.55 * v);
             path.curveTo(h.x() - 1.0 * v, h.y() - 1.2 * v, s.x() - 1.1 * w, s.y() + 1.5 * w, s.x() - w, s.y());
             path.closePath();
@@ -165,10 +182,8 @@ final class AnglerPainter {
         }
 
         private static Color times(Color c, double f) {
-            return new Color(
-                    (int) Math.min(255, c.getRed() * f),
-                    (int) Math.min(255, c.getGreen() * f),
-                    (int) Math.min(255, c.getBlue() * f));
+            return new Color((int) Math.min(255, c.getRed() * f), (int) Math.min(255, c.getGreen() * f), (int)
+                    Math.min(255, c.getBlue() * f));
         }
     }
 }

@@ -29,7 +29,8 @@ final class CastMeasures {
         m.put("launchSpeedMps", launch.speed());
         m.put("launchAngleDeg", Math.toDegrees(launch.angle()));
         for (double after : new double[] {0.15, 0.25, 0.5, 0.8}) {
-            double drop = Math.toDegrees(release.angle() - motion.at(launch.t() + after).angle());
+            double drop = Math.toDegrees(
+                    release.angle() - motion.at(launch.t() + after).angle());
             m.put("buttDropAfter" + Math.round(after * 1000) + "msDeg", drop);
         }
         m.replaceAll((name, value) -> Math.round(value * 1e6) / 1e6);

@@ -64,8 +64,7 @@ final class CastTimes {
         int push = highest(this::hand, back, release + samples(0.3));
         times.put("forwardStart", Math.min(rise(this::forward, back, fastest), rise(this::hand, back, push)));
         times.put("fastestTurn", timeOf(fastest));
-        int bend = highest(
-                i -> -chord(i), motion.indexAt(times.get("forwardStart")), release + samples(0.05));
+        int bend = highest(i -> -chord(i), motion.indexAt(times.get("forwardStart")), release + samples(0.05));
         times.put("peakBend", timeOf(bend));
         int last = motion.size() - 1;
         times.put("stop", crossing(this::forward, fastest, last, 0.2 * forward(fastest), false));

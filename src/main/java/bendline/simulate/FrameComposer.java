@@ -70,7 +70,8 @@ final class FrameComposer {
         double way = 0;
         int probes = 4;
         for (int i = 0; i < probes; i++) {
-            way += rods.way(middle, moved.at(from + exposure * i / probes), moved.at(from + exposure * (i + 1) / probes));
+            way += rods.way(
+                    middle, moved.at(from + exposure * i / probes), moved.at(from + exposure * (i + 1) / probes));
         }
         int parts = (int) Math.max(1, Math.min(MOST_SUB_FRAMES, Math.ceil(way / STEP_PX)));
         for (int i = 0; i < parts; i++) {

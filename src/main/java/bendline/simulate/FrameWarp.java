@@ -33,7 +33,8 @@ final class FrameWarp {
     private void ripple(double t) {
         for (int y = 0; y < rippleX.length; y++) {
             double d = y / (double) height;
-            rippleX[y] = (int) (65536 * (0.9 * Math.sin(y * 0.9 / (0.4 + d) + 5.1 * t) + 0.5 * Math.sin(y * 0.37 - 3.3 * t)));
+            rippleX[y] = (int)
+                    (65536 * (0.9 * Math.sin(y * 0.9 / (0.4 + d) + 5.1 * t) + 0.5 * Math.sin(y * 0.37 - 3.3 * t)));
             rippleY[y] = (int) (65536 * (0.7 * Math.sin(y * 0.53 / (0.4 + d) - 4.3 * t)));
         }
     }

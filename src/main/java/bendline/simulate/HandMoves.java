@@ -37,8 +37,7 @@ final class HandMoves {
             to(path, start - 5.2, 1.0, READY, s.readyAngleDeg());
         }
         double handSeconds = s.backswingSeconds() * 0.9;
-        path.add(new HandPath.Move(
-                start, handSeconds, REAR[0] * scale - x, REAR[1] * scale - y, 0));
+        path.add(new HandPath.Move(start, handSeconds, REAR[0] * scale - x, REAR[1] * scale - y, 0));
         x = REAR[0] * scale;
         y = REAR[1] * scale;
         turn(path, start, s.backswingSeconds(), s.layBackDeg());
@@ -66,8 +65,7 @@ final class HandMoves {
         double held = s.stopAngleDeg() - dropped;
         double lower = t + s.dropDelaySeconds() + s.dropSeconds() + s.holdSeconds();
         double down = Math.toRadians(WAIT_DEG - held);
-        path.add(new HandPath.Move(
-                lower, 1.3, 0, WAIT_Y * scale - (FRONT[1] * scale + sink), down));
+        path.add(new HandPath.Move(lower, 1.3, 0, WAIT_Y * scale - (FRONT[1] * scale + sink), down));
         x = FRONT[0] * scale + 0.06 * dropped / 46;
         y = WAIT_Y * scale;
         angleDeg = WAIT_DEG;

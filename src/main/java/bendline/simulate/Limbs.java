@@ -57,8 +57,6 @@ record Limbs(
         double along = (first * first - second * second + reach * reach) / (2 * reach);
         double across = Math.sqrt(Math.max(0, first * first - along * along));
         double f = along / reach;
-        return new double[] {
-            root[0] + dx * f + side * dy / d * across, root[1] + dy * f - side * dx / d * across
-        };
+        return new double[] {root[0] + dx * f + side * dy / d * across, root[1] + dy * f - side * dx / d * across};
     }
 }

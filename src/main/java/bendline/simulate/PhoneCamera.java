@@ -37,9 +37,7 @@ final class PhoneCamera {
             aimX + level * Math.sin(yaw) + moved[0], c.heightM() + moved[1], level * Math.cos(yaw) + moved[2]
         };
         double tilt = Math.atan2(rise, level);
-        this.ahead = new double[] {
-            -Math.sin(yaw) * Math.cos(tilt), Math.sin(tilt), -Math.cos(yaw) * Math.cos(tilt)
-        };
+        this.ahead = new double[] {-Math.sin(yaw) * Math.cos(tilt), Math.sin(tilt), -Math.cos(yaw) * Math.cos(tilt)};
         double[] flat = {Math.cos(yaw), 0, -Math.sin(yaw)};
         double[] steep = {Math.sin(yaw) * Math.sin(tilt), Math.cos(tilt), Math.cos(yaw) * Math.sin(tilt)};
         double roll = Math.toRadians(c.rollDeg());

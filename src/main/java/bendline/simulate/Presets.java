@@ -48,7 +48,8 @@ public final class Presets {
     }
 
     private static void put(Map<String, Scenario> all, String name, List<CastScript> casts) {
-        double seconds = casts.isEmpty() ? 4 : Math.ceil(casts.get(casts.size() - 1).overSeconds());
+        double seconds =
+                casts.isEmpty() ? 4 : Math.ceil(casts.get(casts.size() - 1).overSeconds());
         all.put(
                 name,
                 new Scenario(

@@ -23,7 +23,13 @@ final class ReleaseMoment {
      * @param direction the flight direction that carries furthest, radians
      */
     static double find(
-            ChainStepper stepper, ChainState from, HandPath hands, double start, double end, double dt, double direction) {
+            ChainStepper stepper,
+            ChainState from,
+            HandPath hands,
+            double start,
+            double end,
+            double dt,
+            double direction) {
         stepper.state().set(from);
         double best = Double.NEGATIVE_INFINITY;
         double when = end;

@@ -82,9 +82,7 @@ final class RodChain {
                 double inner = stiffness[i] * (theta[i] - (i == 0 ? butt : theta[i - 1]));
                 double outer = i == links - 1 ? 0 : stiffness[i + 1] * (theta[i + 1] - theta[i]);
                 right[i] = load - inner + outer;
-                diagonal[i] = stiffness[i]
-                        + (i == links - 1 ? 0 : stiffness[i + 1])
-                        - linkM * (-cos * fx - sin * down);
+                diagonal[i] = stiffness[i] + (i == links - 1 ? 0 : stiffness[i + 1]) - linkM * (-cos * fx - sin * down);
             }
             solveTridiagonal(diagonal, right);
             for (int i = 0; i < links; i++) {

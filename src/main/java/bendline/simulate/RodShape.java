@@ -29,8 +29,10 @@ final class RodShape {
         for (int i = 0; i < n; i++) {
             for (int k = 0; k < PARTS; k++) {
                 double u = (double) k / PARTS;
-                double x = spline(before(m.nodeX(), i, cos * link), m.nodeX()[i], m.nodeX()[i + 1], after(m.nodeX(), i), u);
-                double y = spline(before(m.nodeY(), i, sin * link), m.nodeY()[i], m.nodeY()[i + 1], after(m.nodeY(), i), u);
+                double x = spline(
+                        before(m.nodeX(), i, cos * link), m.nodeX()[i], m.nodeX()[i + 1], after(m.nodeX(), i), u);
+                double y = spline(
+                        before(m.nodeY(), i, sin * link), m.nodeY()[i], m.nodeY()[i + 1], after(m.nodeY(), i), u);
                 out.add(new double[] {x, y, (i + u) * link});
             }
         }

@@ -58,8 +58,7 @@ public record RodSpec(
         double free = (lengthM - handleM) / 3.28;
         double stiff = Math.pow(rigMassG / 85, 0.9) * free * free;
         double heavy = Math.sqrt(stiff);
-        return new RodSpec(
-                lengthM, handleM, 250 * stiff, 6 * stiff, 2.4, 0.10 * heavy, 0.014 * heavy, 15, 3.0, 0.0022);
+        return new RodSpec(lengthM, handleM, 250 * stiff, 6 * stiff, 2.4, 0.10 * heavy, 0.014 * heavy, 15, 3.0, 0.0022);
     }
 
     /** Metres from the upper hand to the tip. */

@@ -62,7 +62,10 @@ public record Scenario(
             CastScript cast = casts.get(i);
             if (cast.startSeconds() < free || cast.putDown() && i < casts.size() - 1) {
                 throw new IllegalArgumentException(String.format(
-                        Locale.ROOT, "cast %d must start after %.1f s and no cast may follow a rod put down", i + 1, free));
+                        Locale.ROOT,
+                        "cast %d must start after %.1f s and no cast may follow a rod put down",
+                        i + 1,
+                        free));
             }
             free = cast.overSeconds() + BETWEEN_CASTS;
         }

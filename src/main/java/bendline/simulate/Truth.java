@@ -21,12 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param scenario what the clip was made from
  */
 public record Truth(
-        String format,
-        Clip clip,
-        List<Double> planeToStill,
-        List<Frame> frames,
-        List<Cast> casts,
-        Scenario scenario) {
+        String format, Clip clip, List<Double> planeToStill, List<Frame> frames, List<Cast> casts, Scenario scenario) {
 
     /** Name of the file format. */
     public static final String FORMAT = "bendline-truth/1";

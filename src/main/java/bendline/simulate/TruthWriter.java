@@ -127,7 +127,8 @@ final class TruthWriter {
                 continue;
             }
             CastScript script = scenario.casts().get(launch.cast());
-            CastTimes times = new CastTimes(motion, script, launch, scenario.rod().freeLengthM());
+            CastTimes times =
+                    new CastTimes(motion, script, launch, scenario.rod().freeLengthM());
             Map<String, Double> events = new HashMap<>();
             times.times().forEach((name, t) -> events.put(name, round(t * slow, 1e6)));
             casts.add(new Truth.Cast(
