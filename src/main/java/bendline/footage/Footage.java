@@ -1,7 +1,6 @@
 package bendline.footage;
 
-import java.io.IOException;
-import java.nio.file.Files;
+import bendline.image.Turn;
 import java.nio.file.Path;
 import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
@@ -15,38 +14,32 @@ public final class Footage {
     private static final int THREADS = 2;
 
     private final Path file;
+    private final Turn extraTurn;
     private volatile @Nullable ClipInfo info;
 
-    private Footage(Path file) {
+    private Footage(Path file, Turn extraTurn) {
         this.file = file;
+        this.extraTurn = extraTurn;
     }
 
     /**
-     * Checks that a file is there and has a picture track.
+     * Checks that a file is there, is a film and has a picture track.
      *
      * @throws FootageException with one sentence for the user where it cannot be used
      */
     public static Footage open(Path file) {
-        String name = "\"" + file + "\"";
-        if (!Files.exists(file)) {
-            throw new FootageException("There is no file " + name + "; check the name and the folder.");
-        }
-        if (Files.isDirectory(file)) {
-            throw new FootageException(name + " is a folder, not a clip; give the clip's own name.");
-        }
-        if (!Files.isReadable(file)) {
-            throw new FootageException(name + " may not be read; check its permissions.");
-        }
-        try {
-            if (Files.size(file) == 0) {
-                throw new FootageException(name + " is empty (0 bytes); copy the clip from the phone again.");
-            }
-        } catch (IOException e) {
-            throw new FootageException(name + " cannot be read; copy it to this computer's own disk.", e);
-        }
-        Footage footage = new Footage(file);
+        return open(file, 0);
+    }
+
+    /**
+     * The same for a clip that lies on its side although it says nothing of a turn.
+     *
+     * @param extraClockwiseDegrees 0, 90, 180 or 270, on top of the turn that the clip itself states
+     * @throws FootageException with one sentence for the user where it cannot be used
+     */
+    public static Footage open(Path file, int extraClockwiseDegrees) {
         new Decoder(file, 1).close();
-        return footage;
+        return new Footage(file, new Turn(extraClockwiseDegrees, false));
     }
 
     /** The file as it was given. */
@@ -64,11 +57,9 @@ public final class Footage {
     public ClipInfo survey(DoubleConsumer progress) {
         ClipInfo known = info;
         if (known == null) {
-            Decoder decoder = new Decoder(file, THREADS);
-            try (TimedFrames frames = new TimedFrames(decoder, this::remember)) {
-                double length = decoder.statedSeconds();
+            try (TimedFrames frames = frames()) {
                 while (frames.advance()) {
-                    progress.accept(length > 0 ? Math.min(1, frames.seconds() / length) : 0);
+                    progress.accept(frames.progress());
                 }
             }
             known = info;
@@ -80,17 +71,30 @@ public final class Footage {
         return known;
     }
 
-    private void remember(ClipInfo found) {
-        info = found;
-    }
-
     /** Grey frames, decoded from the beginning; close it. */
     public LumaReader lumas() {
-        return new LumaReader(new TimedFrames(new Decoder(file, THREADS), this::remember));
+        return new LumaReader(frames());
     }
 
     /** Colour frames, decoded from the beginning; close it. */
     public PictureReader pictures() {
-        return new PictureReader(new TimedFrames(new Decoder(file, THREADS), this::remember));
+        return new PictureReader(frames());
+    }
+
+    /**
+     * The picture that a player shows at a moment: the last frame that starts at or before it. Decodes from the beginning
+     * up to it.
+     *
+     * @param seconds clip time; before the first frame the first is meant, after the last the last
+     */
+    public Picture pictureAt(double seconds) {
+        int wanted = survey(done -> {}).frameAt(seconds);
+        try (PictureReader reader = pictures()) {
+            return reader.skipTo(wanted);
+        }
+    }
+
+    private TimedFrames frames() {
+        return new TimedFrames(new Decoder(file, THREADS), extraTurn, found -> info = found);
     }
 }

@@ -20,9 +20,28 @@ public final class PictureReader implements AutoCloseable {
      * @throws FootageException where the clip turns out to hold fewer than two frames
      */
     public @Nullable Picture next() {
-        if (!frames.advance()) {
-            return null;
+        return advance() ? picture() : null;
+    }
+
+    /** The frame with an index that has not been passed yet, without converting those before it. */
+    Picture skipTo(int index) {
+        while (advance()) {
+            if (frames.index() == index) {
+                return picture();
+            }
         }
+        throw new IllegalArgumentException("the clip has no frame " + index);
+    }
+
+    private boolean advance() {
+        boolean more = frames.advance();
+        if (more && frames.index() == 0) {
+            pixels.expose(frames.frame(), frames.size());
+        }
+        return more;
+    }
+
+    private Picture picture() {
         UprightSize size = frames.size();
         byte[] stored = pixels.bgr(frames.frame(), size);
         byte[] upright = size.turn().apply(stored, size.squareWidth(), size.squareHeight(), 3);

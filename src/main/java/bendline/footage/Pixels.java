@@ -1,37 +1,67 @@
 package bendline.footage;
 
-import java.util.function.IntUnaryOperator;
+import bendline.image.DisplayCurve;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.avutil.AVPixFmtDescriptor;
 import org.bytedeco.ffmpeg.global.avutil;
-import org.bytedeco.ffmpeg.global.swscale;
-import org.bytedeco.ffmpeg.swscale.SwsContext;
 import org.bytedeco.javacpp.BytePointer;
-import org.bytedeco.javacpp.DoublePointer;
-import org.bytedeco.javacpp.IntPointer;
-import org.bytedeco.javacpp.PointerPointer;
 import org.bytedeco.javacpp.ShortPointer;
+import org.jspecify.annotations.Nullable;
 
 /** Copies decoded frames to the Java heap: the grey plane as stored, or anything through FFmpeg's scaler. */
 final class Pixels implements AutoCloseable {
 
-    private SwsContext scaler = new SwsContext(null);
-    private final PointerPointer<BytePointer> planes = new PointerPointer<>(4);
-    private final IntPointer strides = new IntPointer(4);
-    private BytePointer buffer = new BytePointer();
+    private final Scaler scaler = new Scaler();
+    private double exposure = 1;
 
     /** The frame's own luma plane at stored size, or a conversion where it has none or the size must change. */
     byte[] luma(AVFrame frame, UprightSize size) {
         AVPixFmtDescriptor format = avutil.av_pix_fmt_desc_get(frame.format());
-        if (size.fits(frame.width(), frame.height()) && hasLumaPlane(format)) {
+        if (size.fits(frame.width(), frame.height()) && !interlaced(frame) && hasLumaPlane(format)) {
             return format.comp(0).depth() == 8 ? bytes(frame) : shorts(frame, format);
         }
-        return scaled(frame, size, avutil.AV_PIX_FMT_GRAY8, 1);
+        byte[] out = new byte[size.squareWidth() * size.squareHeight()];
+        scaler.scale(frame, size, avutil.AV_PIX_FMT_GRAY8, size.squareWidth(), out);
+        return out;
     }
 
-    /** Blue, green, red bytes of the frame with square pixels, not yet turned. */
+    /** Blue, green, red bytes of the frame with square pixels, not yet turned, as an ordinary screen shows them. */
     byte[] bgr(AVFrame frame, UprightSize size) {
-        return scaled(frame, size, avutil.AV_PIX_FMT_BGR24, 3);
+        byte[] out = new byte[size.squareWidth() * size.squareHeight() * 3];
+        DisplayCurve curve = curve(frame);
+        if (curve == null) {
+            scaler.scale(frame, size, avutil.AV_PIX_FMT_BGR24, 3 * size.squareWidth(), out);
+        } else {
+            curve.toBgr(wide(frame, size), exposure, out);
+        }
+        return out;
+    }
+
+    /** Fixes how bright a clip of high dynamic range is shown, by its first frame. */
+    void expose(AVFrame first, UprightSize size) {
+        DisplayCurve curve = curve(first);
+        exposure = curve == null || curve == DisplayCurve.WIDE ? 1 : curve.exposure(wide(first, size));
+    }
+
+    private short[] wide(AVFrame frame, UprightSize size) {
+        short[] rgb = new short[size.squareWidth() * size.squareHeight() * 3];
+        scaler.scale(frame, size, avutil.AV_PIX_FMT_RGB48LE, 3 * size.squareWidth(), rgb);
+        return rgb;
+    }
+
+    static boolean interlaced(AVFrame frame) {
+        return (frame.flags() & AVFrame.AV_FRAME_FLAG_INTERLACED) != 0;
+    }
+
+    /** The curve that a picture needs to be shown on an ordinary screen; null where it was made for one. */
+    static @Nullable DisplayCurve curve(AVFrame frame) {
+        if (frame.color_trc() == avutil.AVCOL_TRC_ARIB_STD_B67) {
+            return DisplayCurve.HLG;
+        }
+        if (frame.color_trc() == avutil.AVCOL_TRC_SMPTE2084) {
+            return DisplayCurve.PQ;
+        }
+        return frame.color_primaries() == avutil.AVCOL_PRI_BT2020 ? DisplayCurve.WIDE : null;
     }
 
     private static boolean hasLumaPlane(AVPixFmtDescriptor format) {
@@ -41,12 +71,13 @@ final class Pixels implements AutoCloseable {
                 | avutil.AV_PIX_FMT_FLAG_HWACCEL
                 | avutil.AV_PIX_FMT_FLAG_BE
                 | avutil.AV_PIX_FMT_FLAG_FLOAT;
-        int bytes = format.comp(0).depth() > 8 ? 2 : 1;
+        int depth = format.comp(0).depth();
         return (format.flags() & unfit) == 0
                 && format.comp(0).plane() == 0
                 && format.comp(0).offset() == 0
-                && format.comp(0).step() == bytes
-                && format.comp(0).depth() <= 16;
+                && format.comp(0).step() == (depth > 8 ? 2 : 1)
+                && depth >= 8
+                && depth <= 16;
     }
 
     private static byte[] bytes(AVFrame frame) {
@@ -82,61 +113,8 @@ final class Pixels implements AutoCloseable {
         return out;
     }
 
-    private byte[] scaled(AVFrame frame, UprightSize size, int format, int bytesPerPixel) {
-        int width = size.squareWidth();
-        int height = size.squareHeight();
-        int stride = (width * bytesPerPixel + 63) / 64 * 64;
-        prepare(frame, width, height, format);
-        if (buffer.capacity() < (long) stride * height + 64) {
-            buffer.close();
-            buffer = new BytePointer((long) stride * height + 64);
-        }
-        planes.put(0, buffer);
-        strides.put(0, stride);
-        swscale.sws_scale(scaler, frame.data(), frame.linesize(), 0, frame.height(), planes, strides);
-        byte[] out = new byte[width * height * bytesPerPixel];
-        for (int y = 0; y < height; y++) {
-            buffer.position((long) y * stride).get(out, y * width * bytesPerPixel, width * bytesPerPixel);
-        }
-        buffer.position(0);
-        return out;
-    }
-
-    private void prepare(AVFrame frame, int width, int height, int format) {
-        scaler = swscale.sws_getCachedContext(
-                scaler,
-                frame.width(),
-                frame.height(),
-                frame.format(),
-                width,
-                height,
-                format,
-                swscale.SWS_BICUBIC | swscale.SWS_ACCURATE_RND,
-                null,
-                null,
-                (DoublePointer) null);
-        if (scaler == null || scaler.isNull()) {
-            throw new FootageException(
-                    "The pictures are stored in a way that cannot be converted; export the clip as H.264.");
-        }
-        IntPointer matrix = swscale.sws_getCoefficients(matrixOf(frame));
-        int full = frame.color_range() == avutil.AVCOL_RANGE_JPEG ? 1 : 0;
-        swscale.sws_setColorspaceDetails(scaler, matrix, full, matrix, 1, 0, 1 << 16, 1 << 16);
-    }
-
-    /** Untagged pictures follow the usual custom: high definition is BT.709, smaller is BT.601. */
-    private static int matrixOf(AVFrame frame) {
-        IntUnaryOperator custom = h -> h >= 720 ? swscale.SWS_CS_ITU709 : swscale.SWS_CS_ITU601;
-        return frame.colorspace() == avutil.AVCOL_SPC_UNSPECIFIED
-                ? custom.applyAsInt(Math.max(frame.height(), 9 * frame.width() / 16))
-                : frame.colorspace();
-    }
-
     @Override
     public void close() {
-        swscale.sws_freeContext(scaler);
-        planes.close();
-        strides.close();
-        buffer.close();
+        scaler.close();
     }
 }

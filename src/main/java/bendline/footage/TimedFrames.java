@@ -1,9 +1,10 @@
 package bendline.footage;
 
+import bendline.image.DisplayCurve;
+import bendline.image.Turn;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.global.avutil;
@@ -12,19 +13,29 @@ import org.jspecify.annotations.Nullable;
 /** Decoded frames with their repaired times; knows at the end what the clip was. */
 final class TimedFrames implements AutoCloseable {
 
+    /** Nearly fourteen minutes at 240 frames per second: far more than a cast, far less than a computer's memory. */
+    private static final int MOST_FRAMES = 200_000;
+
     private final Decoder decoder;
+    private final Turn extraTurn;
     private final Timeline timeline;
     private final Consumer<ClipInfo> atEnd;
     private final ArrayDeque<AVFrame> waiting = new ArrayDeque<>();
     private final List<Double> times = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
     private @Nullable AVFrame current;
     private @Nullable UprightSize size;
     private boolean ended;
     private boolean told;
 
-    TimedFrames(Decoder decoder, Consumer<ClipInfo> atEnd) {
+    /**
+     * @param extraTurn what the user adds to the turn that the clip states
+     * @param atEnd told what the clip is after its last frame
+     */
+    TimedFrames(Decoder decoder, Turn extraTurn, Consumer<ClipInfo> atEnd) {
         this.decoder = decoder;
-        this.timeline = new Timeline(decoder.nominalStep());
+        this.extraTurn = extraTurn;
+        this.timeline = new Timeline(decoder.container().nominalStep());
         this.atEnd = atEnd;
     }
 
@@ -46,11 +57,24 @@ final class TimedFrames implements AutoCloseable {
             return false;
         }
         current = waiting.remove();
-        if (size == null) {
-            size = UprightSize.of(current.width(), current.height(), decoder.pixelAspect(current), decoder.turn());
-        }
         times.add(timeline.take());
+        if (times.size() > MOST_FRAMES) {
+            throw new FootageException("\"" + decoder.container().file() + "\" holds more than " + MOST_FRAMES
+                    + " frames; cut it to the casts.");
+        }
+        if (size == null) {
+            size = learn(current);
+        }
         return true;
+    }
+
+    private UprightSize learn(AVFrame first) {
+        DisplayCurve curve = Pixels.curve(first);
+        if (curve == DisplayCurve.HLG || curve == DisplayCurve.PQ) {
+            notes.add("The clip is high dynamic range (" + curve + "); pictures are shown in ordinary range.");
+        }
+        Turn turn = decoder.turn(first).then(extraTurn);
+        return UprightSize.of(first.width(), first.height(), decoder.pixelAspect(first), turn);
     }
 
     /** The frame moved to last; valid until the next move. */
@@ -76,62 +100,25 @@ final class TimedFrames implements AutoCloseable {
         return times.get(times.size() - 1);
     }
 
+    /** How far the clip has been read, 0 to 1, going by the length its header states. */
+    double progress() {
+        double stated = decoder.container().statedSeconds();
+        return stated > 0 ? Math.min(1, seconds() / stated) : 0;
+    }
+
     private void finish() {
         if (told) {
             return;
         }
         told = true;
         if (times.size() < 2 || size == null) {
-            throw new FootageException("\"" + decoder.fileName() + "\" holds "
-                    + (times.isEmpty() ? "no picture that can be decoded" : "one frame only: not a film")
+            throw new FootageException("\"" + decoder.container().file() + "\" holds "
+                    + (times.isEmpty() ? "no picture that can be decoded" : "one frame only and is not a film")
                     + "; give a clip that shows the whole cast.");
         }
-        atEnd.accept(info(size));
-    }
-
-    private ClipInfo info(UprightSize upright) {
-        List<String> notes = new ArrayList<>(decoder.notes());
+        notes.addAll(decoder.damage().notes());
         notes.addAll(timeline.notes());
-        double span = times.get(times.size() - 1);
-        ClipInfo bare = info(upright, span, new SlowMotion(1, "as played"), notes);
-        double step = bare.medianStepSeconds();
-        if (decoder.turn().mirrored()) {
-            notes.add("The clip is tagged as mirrored and was put right: left and right are as in the tag's view.");
-        }
-        return info(upright, span + step, slowMotion(step), notes);
-    }
-
-    private ClipInfo info(UprightSize upright, double duration, SlowMotion slow, List<String> notes) {
-        return new ClipInfo(
-                upright.width(),
-                upright.height(),
-                times.size(),
-                duration,
-                decoder.turn().clockwiseDegrees(),
-                decoder.turn().mirrored(),
-                slow,
-                times,
-                notes);
-    }
-
-    private SlowMotion slowMotion(double step) {
-        double rate = decoder.captureRate();
-        double factor = rate * step;
-        if (!(factor > 0)) {
-            return new SlowMotion(1, "as played: the clip carries no capture rate");
-        }
-        if (factor > 1 / 1.5 && factor < 1.5) {
-            return new SlowMotion(
-                    1,
-                    String.format(Locale.ROOT, "capture rate tag %.4g per second is the stored rate: real time", rate));
-        }
-        return new SlowMotion(
-                factor,
-                String.format(
-                        Locale.ROOT,
-                        "capture rate tag %.4g per second over stored rate %.4g per second",
-                        rate,
-                        1 / step));
+        atEnd.accept(Survey.of(decoder.container(), size, times, notes));
     }
 
     private void release() {

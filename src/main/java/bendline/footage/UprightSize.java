@@ -5,19 +5,29 @@ import bendline.image.Turn;
 /**
  * How big a stored picture is when its pixels are square and it stands upright.
  *
- * @param storedWidth decoded columns
- * @param storedHeight decoded rows
  * @param squareWidth columns once pixels are square, before turning
  * @param squareHeight rows once pixels are square, before turning
+ * @param divisor how many times smaller than stored, because the stored picture is larger than is worked on
  * @param turn what brings it upright
  */
-record UprightSize(int storedWidth, int storedHeight, int squareWidth, int squareHeight, Turn turn) {
+record UprightSize(int squareWidth, int squareHeight, int divisor, Turn turn) {
 
-    /** The longer side of a pixel is stretched, never the shorter one squeezed, so no detail is lost. */
+    /** A little more than 4K, so that one frame of any clip takes at most this many bytes of grey. */
+    static final int MOST_PIXELS = 9_000_000;
+
+    /** The longer side of a pixel is stretched, never the shorter one squeezed, so no detail is lost below 4K. */
     static UprightSize of(int width, int height, double pixelAspect, Turn turn) {
-        int squareWidth = pixelAspect > 1 ? (int) Math.round(width * pixelAspect) : width;
-        int squareHeight = pixelAspect < 1 ? (int) Math.round(height / pixelAspect) : height;
-        return new UprightSize(width, height, squareWidth, squareHeight, turn);
+        double squareWidth = pixelAspect > 1 ? width * pixelAspect : width;
+        double squareHeight = pixelAspect < 1 ? height / pixelAspect : height;
+        int divisor = 1;
+        while (squareWidth * squareHeight / divisor / divisor > MOST_PIXELS) {
+            divisor++;
+        }
+        return new UprightSize(rounded(squareWidth / divisor), rounded(squareHeight / divisor), divisor, turn);
+    }
+
+    private static int rounded(double side) {
+        return Math.max(1, (int) Math.round(side));
     }
 
     int width() {

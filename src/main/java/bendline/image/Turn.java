@@ -42,6 +42,13 @@ public record Turn(int clockwiseDegrees, boolean mirrored) {
         return mirrored ? this : new Turn((360 - clockwiseDegrees) % 360, false);
     }
 
+    /** This turn and after it another. */
+    public Turn then(Turn next) {
+        // A mirroring passed through a turn reverses it: mirror after turn by a is turn by -a after mirror.
+        int own = next.mirrored ? 360 - clockwiseDegrees : clockwiseDegrees;
+        return new Turn((own + next.clockwiseDegrees) % 360, mirrored != next.mirrored);
+    }
+
     /** Whether width and height change places. */
     public boolean swapsSides() {
         return clockwiseDegrees % 180 != 0;

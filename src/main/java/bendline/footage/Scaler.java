@@ -1,0 +1,122 @@
+package bendline.footage;
+
+import org.bytedeco.ffmpeg.avutil.AVFrame;
+import org.bytedeco.ffmpeg.global.avutil;
+import org.bytedeco.ffmpeg.global.swscale;
+import org.bytedeco.ffmpeg.swscale.SwsContext;
+import org.bytedeco.javacpp.BytePointer;
+import org.bytedeco.javacpp.DoublePointer;
+import org.bytedeco.javacpp.IntPointer;
+import org.bytedeco.javacpp.PointerPointer;
+import org.bytedeco.javacpp.ShortPointer;
+
+/**
+ * FFmpeg's scaler with its buffers: changes size and pixel format of decoded frames. Of an interlaced frame it takes the
+ * first field only, the moment the frame's time belongs to.
+ */
+final class Scaler implements AutoCloseable {
+
+    private static final int PLANES = 4;
+    /** The scaler's vector code may write a little past a row. */
+    private static final int SLACK = 64;
+
+    private SwsContext context = new SwsContext(null);
+    private final PointerPointer<BytePointer> sourcePlanes = new PointerPointer<>(PLANES);
+    private final IntPointer sourceStrides = new IntPointer(PLANES);
+    private final PointerPointer<BytePointer> targetPlanes = new PointerPointer<>(PLANES);
+    private final IntPointer targetStrides = new IntPointer(PLANES);
+    private BytePointer buffer = new BytePointer();
+
+    /** Fills an array with rows of {@code rowBytes} bytes in a one-plane pixel format. */
+    void scale(AVFrame frame, UprightSize size, int format, int rowBytes, byte[] out) {
+        int stride = convert(frame, size, format, rowBytes);
+        for (int y = 0; y < size.squareHeight(); y++) {
+            buffer.position((long) y * stride).get(out, y * rowBytes, rowBytes);
+        }
+        buffer.position(0);
+    }
+
+    /** The same for formats of 16 bits a sample. */
+    void scale(AVFrame frame, UprightSize size, int format, int rowSamples, short[] out) {
+        int stride = convert(frame, size, format, 2 * rowSamples);
+        ShortPointer samples = new ShortPointer(buffer);
+        for (int y = 0; y < size.squareHeight(); y++) {
+            samples.position((long) y * stride / 2).get(out, y * rowSamples, rowSamples);
+        }
+    }
+
+    private int convert(AVFrame frame, UprightSize size, int format, int rowBytes) {
+        int rows = pointAtSource(frame);
+        prepare(frame, rows, size, format);
+        int stride = (rowBytes + SLACK - 1) / SLACK * SLACK;
+        long bytes = (long) stride * size.squareHeight() + SLACK;
+        if (buffer.capacity() < bytes) {
+            buffer.close();
+            buffer = new BytePointer(bytes);
+        }
+        targetPlanes.put(0, buffer);
+        targetStrides.put(0, stride);
+        swscale.sws_scale(context, sourcePlanes, sourceStrides, 0, rows, targetPlanes, targetStrides);
+        return stride;
+    }
+
+    /** Every other row where the frame is interlaced; returns the rows to read. */
+    private int pointAtSource(AVFrame frame) {
+        boolean interlaced = Pixels.interlaced(frame) && frame.height() > 1;
+        boolean bottom = (frame.flags() & AVFrame.AV_FRAME_FLAG_TOP_FIELD_FIRST) == 0;
+        for (int i = 0; i < PLANES; i++) {
+            BytePointer plane = frame.data(i);
+            int stride = frame.linesize(i);
+            if (plane != null && !plane.isNull() && interlaced && bottom) {
+                plane = plane.getPointer(BytePointer.class, stride);
+            }
+            sourcePlanes.put(i, plane);
+            sourceStrides.put(i, interlaced ? 2 * stride : stride);
+        }
+        return interlaced ? frame.height() / 2 : frame.height();
+    }
+
+    private void prepare(AVFrame frame, int rows, UprightSize size, int format) {
+        boolean smaller = size.squareWidth() < frame.width();
+        context = swscale.sws_getCachedContext(
+                context,
+                frame.width(),
+                rows,
+                frame.format(),
+                size.squareWidth(),
+                size.squareHeight(),
+                format,
+                (smaller ? swscale.SWS_AREA : swscale.SWS_BICUBIC) | swscale.SWS_ACCURATE_RND,
+                null,
+                null,
+                (DoublePointer) null);
+        if (context == null || context.isNull()) {
+            throw new FootageException(
+                    "The clip's pictures are stored in a way that cannot be converted; export the clip as H.264.");
+        }
+        int full = frame.color_range() == avutil.AVCOL_RANGE_JPEG ? 1 : 0;
+        // Grey keeps the range it is stored in, like a luma plane that is copied; colour is for screens.
+        int targetFull = format == avutil.AV_PIX_FMT_GRAY8 ? full : 1;
+        IntPointer matrix = swscale.sws_getCoefficients(matrixOf(frame));
+        swscale.sws_setColorspaceDetails(context, matrix, full, matrix, targetFull, 0, 1 << 16, 1 << 16);
+    }
+
+    /** Untagged pictures follow the custom of the trade: high definition is BT.709, smaller is BT.601. */
+    private static int matrixOf(AVFrame frame) {
+        if (frame.colorspace() != avutil.AVCOL_SPC_UNSPECIFIED) {
+            return frame.colorspace();
+        }
+        boolean large = Math.min(frame.width(), frame.height()) >= 720;
+        return large ? swscale.SWS_CS_ITU709 : swscale.SWS_CS_ITU601;
+    }
+
+    @Override
+    public void close() {
+        swscale.sws_freeContext(context);
+        sourcePlanes.close();
+        sourceStrides.close();
+        targetPlanes.close();
+        targetStrides.close();
+        buffer.close();
+    }
+}
