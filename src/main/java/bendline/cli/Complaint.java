@@ -10,7 +10,7 @@ record Complaint(String sentence, int status) {
 
     static Complaint about(Throwable problem) {
         if (problem instanceof ParameterException) {
-            return new Complaint(problem.getMessage() + " See the command with --help.", ExitStatus.WRONG_USE);
+            return new Complaint(sentence(problem.getMessage()), ExitStatus.WRONG_USE);
         }
         if (problem instanceof SetupException || problem instanceof OutputFolderException) {
             return new Complaint(problem.getMessage(), ExitStatus.WRONG_USE);
@@ -27,5 +27,10 @@ record Complaint(String sentence, int status) {
                 "The program failed (" + problem.getClass().getSimpleName() + ": " + problem.getMessage()
                         + "); run it again with --verbose and report what it prints.",
                 ExitStatus.FAILED);
+    }
+
+    /** The option parser's own texts are no sentences and give no advice. */
+    private static String sentence(String text) {
+        return text.endsWith(".") ? text : text + "; see the command's --help.";
     }
 }

@@ -33,7 +33,6 @@ public final class Main {
                 .setOut(out)
                 .setErr(err)
                 .setUsageHelpLongOptionsMaxWidth(30)
-                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler((problem, a) -> report(problem, err, false))
                 .setExecutionExceptionHandler((problem, l, parsed) -> report(problem, err, isVerbose(parsed)));
         try {

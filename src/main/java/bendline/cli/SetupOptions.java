@@ -35,6 +35,7 @@ final class SetupOptions {
     @Option(
             names = "--casts-to",
             paramLabel = "left|right",
+            converter = SideConverter.class,
             description = "Which way the cast goes in the picture, where the clip doesn't show it.")
     private @Nullable Side castsTo;
 

@@ -1,5 +1,6 @@
 package bendline.cli;
 
+import bendline.footage.NativeLog;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -23,6 +24,11 @@ final class TalkOptions {
     void apply() {
         if (quiet && verbose) {
             throw new ParameterException(spec.commandLine(), "--quiet and --verbose contradict each other; give one.");
+        }
+        if (verbose) {
+            NativeLog.verbose();
+        } else {
+            NativeLog.quiet();
         }
     }
 

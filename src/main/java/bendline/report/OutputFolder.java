@@ -31,7 +31,7 @@ final class OutputFolder implements AutoCloseable {
     }
 
     /**
-     * Checks that a folder could be written under this name, without writing anything.
+     * Checks that a folder could be written under this name, leaving nothing behind.
      *
      * @throws OutputFolderException if it could not
      */
@@ -45,9 +45,18 @@ final class OutputFolder implements AutoCloseable {
             throw new OutputFolderException("The output folder " + target + " can't be made because " + parent
                     + " is not a folder; name another place with --out.");
         }
-        if (!Files.isWritable(parent)) {
-            throw new OutputFolderException("The output folder " + target + " can't be made because " + parent
-                    + " is not writable; name another place with --out.");
+        tryToWrite(target, parent);
+    }
+
+    /** Permissions alone don't tell: a disk may be full or mounted read-only. */
+    private static void tryToWrite(Path target, Path parent) {
+        try {
+            Files.delete(Files.createTempDirectory(parent, ".bendline-"));
+        } catch (IOException e) {
+            throw new OutputFolderException(
+                    "The output folder " + target + " can't be made because " + parent
+                            + " can't be written to; name another place with --out.",
+                    e);
         }
     }
 

@@ -1,0 +1,118 @@
+package bendline.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import bendline.analysis.ClipAnalysis;
+import bendline.analysis.Progress;
+import bendline.footage.ClipInfo;
+import bendline.footage.Footage;
+import bendline.footage.FootageException;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CastFolderTest {
+
+    @TempDir
+    private static Path temp;
+
+    private static Path out;
+
+    @BeforeAll
+    static void writeOnce() throws IOException {
+        Path clip = AnalyticCast.render(temp.resolve("Öse & „Test“.mp4"));
+        out = temp.resolve("out");
+        new CastFolder().write(AnalyticCast.analysis(clip), out, Progress.SILENT);
+    }
+
+    @Test
+    void holdsWhatTheReadmePromises() throws IOException {
+        assertThat(names(out))
+                .containsExactly("analysis.json", "charts", "frames", "frames.csv", "marked.mp4", "report.html");
+        assertThat(names(out.resolve("charts")))
+                .containsExactly("cast1-bend.svg", "cast1-forward-stroke.svg", "cast1-whole-cast.svg");
+        assertThat(names(out.resolve("frames")))
+                .contains("cast1-forwardStart-00138.png", "cast1-stop-release-00156.png", "cast1-00166.png");
+    }
+
+    @Test
+    void theMarkedClipKeepsEveryFrameAndItsTime() {
+        ClipInfo info = Footage.open(out.resolve("marked.mp4")).survey(f -> {});
+        assertThat(info.frames()).isEqualTo(AnalyticCast.FRAMES);
+        assertThat(info.width()).isEqualTo(AnalyticCast.WIDTH);
+        assertThat(info.height()).isGreaterThan(AnalyticCast.HEIGHT);
+        assertThat(info.times().get(200))
+                .isCloseTo(AnalyticCast.seconds(200), org.assertj.core.data.Offset.offset(2e-5));
+    }
+
+    @Test
+    void stillsAreCutAroundAnglerAndRod() throws IOException {
+        try (Stream<Path> stills = Files.list(out.resolve("frames"))) {
+            for (Path still : stills.toList()) {
+                BufferedImage image = ImageIO.read(still.toFile());
+                assertThat(image.getWidth()).isGreaterThanOrEqualTo(680);
+                assertThat(image.getHeight()).isLessThan(image.getWidth());
+            }
+        }
+    }
+
+    @Test
+    void chartsAreSoundXmlWithTextInIt() throws Exception {
+        DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+        for (String name : names(out.resolve("charts"))) {
+            var document = factory.newDocumentBuilder()
+                    .parse(out.resolve("charts").resolve(name).toFile());
+            assertThat(document.getElementsByTagName("text").getLength())
+                    .as(name)
+                    .isGreaterThan(10);
+            assertThat(document.getDocumentElement().getAttribute("role")).isEqualTo("img");
+        }
+    }
+
+    @Test
+    void thePageNeedsNothingFromOutside() throws IOException {
+        String page = Files.readString(out.resolve("report.html"));
+        assertThat(page).doesNotContain("<script", "<link", "@import", "<iframe", "url(http");
+        assertThat(page.replace("http://www.w3.org/", "").replace("http://www.jfree.org/", ""))
+                .as("no address but name spaces")
+                .doesNotContain("http:", "https:");
+        assertThat(page).contains("<title>Öse &amp; „Test“.mp4 – Bendline</title>");
+        assertThat(page.length()).as("small enough to send").isLessThan(2_000_000);
+    }
+
+    @Test
+    void aWriteThatFailsHalfWayLeavesNothing() throws IOException {
+        ClipAnalysis lost = AnalyticCast.analysis(temp.resolve("gone.mp4"));
+        Path target = temp.resolve("failed/report");
+        assertThatThrownBy(() -> new CastFolder().write(lost, target, Progress.SILENT))
+                .isInstanceOf(FootageException.class);
+        assertThat(names(temp.resolve("failed"))).isEmpty();
+    }
+
+    @Test
+    void aClipWithoutACastGetsAPageThatSaysSo() throws IOException {
+        Path clip = temp.resolve("Öse & „Test“.mp4");
+        Path folder = temp.resolve("nocast");
+        new CastFolder().write(AnalyticCast.withoutCast(clip), folder, Progress.SILENT);
+        assertThat(folder.resolve("report.html"))
+                .content()
+                .contains("No cast found in this clip", "no thin line moves with the hands", "Film one whole cast");
+        assertThat(names(folder.resolve("frames"))).containsExactly("00120.png");
+        assertThat(names(folder.resolve("charts"))).isEmpty();
+    }
+
+    private static List<String> names(Path folder) throws IOException {
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.map(p -> p.getFileName().toString()).sorted().toList();
+        }
+    }
+}
