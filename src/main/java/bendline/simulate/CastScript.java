@@ -82,7 +82,7 @@ public record CastScript(
                 between(141, 169, rush),
                 between(2.45, 1.10, rush),
                 between(0.3, -0.08, rush),
-                1.4 * (1 - rush) * (1 - rush),
+                1.1 * (1 - rush) * (1 - rush),
                 between(0.38, 0.48, rush),
                 between(0.10, 0.19, rush),
                 between(0.27, 0.42, rush),
@@ -135,6 +135,37 @@ public record CastScript(
                 turnDelaySeconds,
                 turnSeconds,
                 stopAngleDeg,
+                releaseDirectionDeg,
+                releaseLateSeconds,
+                holdSeconds,
+                dropDeg,
+                dropDelaySeconds,
+                dropSeconds,
+                putDown,
+                rushedFlat,
+                tipDrop);
+    }
+
+    /**
+     * The same cast a little otherwise.
+     *
+     * @param slower factor on the backswing's time
+     * @param layBack added to the lay-back, degrees
+     * @param stop added to the stop angle, degrees
+     * @param lazier factor on the turn's time
+     */
+    CastScript varied(double slower, double layBack, double stop, double lazier) {
+        return new CastScript(
+                startSeconds,
+                readyAngleDeg,
+                layBackDeg + layBack,
+                backswingSeconds * slower,
+                settleSeconds,
+                feelSeconds,
+                pushSeconds,
+                turnDelaySeconds,
+                turnSeconds * lazier,
+                stopAngleDeg + stop,
                 releaseDirectionDeg,
                 releaseLateSeconds,
                 holdSeconds,

@@ -12,17 +12,35 @@ final class CastTuner {
 
     private static final double[] SHIFTS = {0, 0.05, -0.05, 0.1, -0.1, 0.16, -0.16, 0.22};
 
+    /** Seconds shown after the last release. */
+    private static final double AFTER = 1.6;
+
     private CastTuner() {}
 
-    /** The scenario with each cast's settle shifted so that the rig flies forward and up at a fair speed. */
-    static Scenario tuned(Scenario scenario) {
+    /**
+     * The scenario with each cast's settle shifted so that the rig flies forward and up at a fair speed, and its end set to
+     * shortly after the last cast.
+     */
+    static Scenario tunedAndTrimmed(Scenario scenario) {
         Scenario now = scenario;
         for (int i = 0; i < scenario.casts().size(); i++) {
             if (!scenario.casts().get(i).putDown()) {
                 now = tuned(now, i);
             }
         }
-        return now;
+        return now.lasting(end(now));
+    }
+
+    private static double end(Scenario s) {
+        if (s.casts().isEmpty()) {
+            return 4;
+        }
+        CastScript last = s.casts().get(s.casts().size() - 1);
+        if (last.putDown()) {
+            return last.overSeconds() + 0.4;
+        }
+        Motion motion = CastRun.compute(s.rod(), s.rig(), s.casts(), s.statureM(), last.overSeconds(), s.seed());
+        return Math.ceil(10 * (motion.launches().get(s.casts().size() - 1).t() + AFTER)) / 10;
     }
 
     private static Scenario tuned(Scenario scenario, int cast) {
@@ -61,7 +79,7 @@ final class CastTuner {
                 double toTurn = Math.toDegrees(m.angle()) - c.stopAngleDeg();
                 return outside(launch.speed(), 25, 48) / 5
                         + outside(direction, 26, 50) / 8
-                        + outside(toTurn, -90, 4) / 4;
+                        + outside(toTurn, -90, 3) / 2;
             }
         }
         return 100;

@@ -85,6 +85,12 @@ public record Scenario(
                 other, seed, seconds, leftToRight, angler, statureM, tipColour, rod, rig, casts, camera, scene);
     }
 
+    /** The same scenario, filmed for another time in real seconds. */
+    Scenario lasting(double other) {
+        return new Scenario(
+                name, seed, other, leftToRight, angler, statureM, tipColour, rod, rig, casts, camera, scene);
+    }
+
     /** The same scenario with other casts. */
     Scenario withCasts(List<CastScript> other) {
         return new Scenario(
