@@ -15,7 +15,7 @@ record Complaint(String sentence, int status) {
         if (problem instanceof SetupException || problem instanceof OutputFolderException) {
             return new Complaint(problem.getMessage(), ExitStatus.WRONG_USE);
         }
-        if (problem instanceof FootageException) {
+        if (problem instanceof FootageException || problem instanceof SimulateCommand.UnusableScenario) {
             return new Complaint(problem.getMessage(), ExitStatus.UNUSABLE_INPUT);
         }
         if (problem instanceof OutOfMemoryError) {
