@@ -49,11 +49,9 @@ public record FrameScore(
                 distance(in.tip(), truth.tip()),
                 distance(in.rig(), truth.rig()),
                 distance(in.grip(), truth.grip()),
-                blank == null ? Double.NaN : between(blank, truth),
+                between(blank, truth.rod(), truth.blank()),
                 chord(trace, frame) - truth.chordRatio(),
-                blank == null
-                        ? Double.NaN
-                        : Math.toDegrees(Angles.wrap(buttDirection(blank) - buttDirection(truth.blank()))),
+                Math.toDegrees(Angles.wrap(buttDirection(blank) - buttDirection(truth.blank()))),
                 cameraError(trace, frame, truth, start));
     }
 
@@ -68,8 +66,10 @@ public record FrameScore(
         return p == null || truth == null ? Double.NaN : p.distance(truth);
     }
 
-    private static double between(Polyline traced, TruthFrame truth) {
-        return (meanDistance(traced, truth.rod()) + meanDistance(truth.blank(), traced)) / 2;
+    private static double between(@Nullable Polyline traced, @Nullable Polyline rod, @Nullable Polyline blank) {
+        return traced == null || rod == null || blank == null
+                ? Double.NaN
+                : (meanDistance(traced, rod) + meanDistance(blank, traced)) / 2;
     }
 
     private static double meanDistance(Polyline from, Polyline to) {
@@ -79,8 +79,10 @@ public record FrameScore(
                 .orElse(Double.NaN);
     }
 
-    private static double buttDirection(Polyline blank) {
-        return blank.at(BUTT_PART * blank.length()).minus(blank.first()).angle();
+    private static double buttDirection(@Nullable Polyline blank) {
+        return blank == null
+                ? Double.NaN
+                : blank.at(BUTT_PART * blank.length()).minus(blank.first()).angle();
     }
 
     private static double cameraError(Trace trace, int frame, TruthFrame truth, TruthFrame start) {

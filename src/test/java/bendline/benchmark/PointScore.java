@@ -16,11 +16,11 @@ record PointScore(Spread errors, Tally seen, Tally lostOrWrong) {
     static final PointScore NONE = new PointScore(Spread.NONE, Tally.NONE, Tally.NONE);
 
     /** One frame more; frames out of view do not count. */
-    PointScore plus(Point truth, boolean inView, @Nullable Point found) {
+    PointScore plus(@Nullable Point truth, boolean inView, @Nullable Point found) {
         if (!inView) {
             return this;
         }
-        double error = found == null ? Double.NaN : found.distance(truth);
+        double error = found == null || truth == null ? Double.NaN : found.distance(truth);
         return new PointScore(
                 errors.with(new Spread(new double[] {error})),
                 seen.plus(found != null),

@@ -91,13 +91,12 @@ public final class ScoreOne {
         Point rig = f.traced().rig().position();
         out.printf(
                 Locale.ROOT,
-                "%4d %7.3fs tip true %7.1f,%7.1f%s traced %s err %6.2f sd %5.2f %s | blank %6.2f grip %5.1f"
+                "%4d %7.3fs tip true %s%s traced %s err %6.2f sd %5.2f %s | blank %6.2f grip %5.1f"
                         + " | chord %.3f (true %.3f) butt %+6.2f° sd %.2f° | rig true %s%s traced %s err %6.2f sd %5.2f %s"
                         + " | cam %.2f%s%n",
                 f.frame(),
                 f.truth().seconds(),
-                f.truth().tip().x(),
-                f.truth().tip().y(),
+                text(f.truth().tip()),
                 f.truth().tipInView() ? "" : " (out)",
                 text(tip),
                 f.tipError(),

@@ -15,6 +15,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.IntPredicate;
@@ -76,9 +77,15 @@ final class TracePictures {
         double x1 = Double.NEGATIVE_INFINITY;
         double y1 = Double.NEGATIVE_INFINITY;
         Polyline traced = score.traced().blank();
-        List<Point> points = new java.util.ArrayList<>(score.truth().rod().points());
+        List<Point> points = new ArrayList<>();
+        if (score.truth().rod() != null) {
+            points.addAll(score.truth().rod().points());
+        }
         if (traced != null) {
             points.addAll(traced.points());
+        }
+        if (points.isEmpty()) {
+            return new int[] {0, 0, frame.getWidth(), frame.getHeight()};
         }
         for (Point p : points) {
             x0 = Math.min(x0, p.x());

@@ -6,7 +6,8 @@ import bendline.geometry.Polyline;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is truly there in one frame, in pixels of the upright picture of that frame, at the middle of the exposure.
+ * What is truly there in one frame, in pixels of the upright picture of that frame, at the middle of the exposure. Where
+ * nobody holds a rod all that concerns it is null or NaN.
  *
  * @param seconds clip time
  * @param tip the rod tip, inside the picture or not
@@ -23,14 +24,14 @@ import org.jspecify.annotations.Nullable;
  */
 public record TruthFrame(
         double seconds,
-        Point tip,
+        @Nullable Point tip,
         boolean tipInView,
         @Nullable Point rig,
         boolean rigInView,
         boolean rigHeld,
-        Point grip,
-        Polyline rod,
-        Polyline blank,
+        @Nullable Point grip,
+        @Nullable Polyline rod,
+        @Nullable Polyline blank,
         double buttAngleDeg,
         double chordRatio,
         Homography camera) {}

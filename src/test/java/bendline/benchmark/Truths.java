@@ -1,5 +1,6 @@
 package bendline.benchmark;
 
+import bendline.simulate.Truth;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -18,6 +19,9 @@ final class Truths {
         JsonNode root = new ObjectMapper().readTree(json.toFile());
         if (RenderedTruth.isIt(root)) {
             return RenderedTruth.read(root);
+        }
+        if (root.path("format").asText().equals(Truth.FORMAT)) {
+            return SimulatedTruth.of(Truth.read(json));
         }
         throw new IllegalArgumentException(json + " is not a truth file that is known here");
     }
