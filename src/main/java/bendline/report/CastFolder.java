@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The folder that one analysis becomes. It appears whole under its name or not at all: everything is written into a hidden
@@ -28,6 +29,11 @@ public final class CastFolder {
      */
     public static void check(Path out) {
         OutputFolder.check(out);
+    }
+
+    /** What this computer lacks for a whole report and what is left out for it, one sentence for the user; null if nothing. */
+    public static @Nullable String leftOut() {
+        return Lettering.TROUBLE;
     }
 
     /**
