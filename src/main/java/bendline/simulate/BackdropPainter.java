@@ -1,34 +1,97 @@
 package bendline.simulate;
 
-/** Paints the still picture of a scene. */
+/** Paints the still picture of a scene: sky, far shore, lake, bank and what stands on it. */
 final class BackdropPainter {
 
-    private BackdropPainter() {}
+    private final Scenario scenario;
+    private final PhoneCamera camera;
+    private final Daylight light;
+
+    private BackdropPainter(Scenario scenario) {
+        this.scenario = scenario;
+        this.camera = new PhoneCamera(scenario);
+        this.light = Daylight.of(scenario.scene().light());
+    }
 
     static Backdrop paint(Scenario scenario, int margin) {
+        return new BackdropPainter(scenario).paint(margin);
+    }
+
+    private Backdrop paint(int margin) {
         CameraSpec c = scenario.camera();
-        PhoneCamera camera = new PhoneCamera(scenario);
-        int w = c.width() + 2 * margin;
-        int h = c.height() + 2 * margin;
-        int[] rgb = new int[w * h];
-        byte[] water = new byte[w * h];
-        for (int y = 0; y < h; y++) {
-            for (int x = 0; x < w; x++) {
-                double px = x - margin + 0.5;
-                double py = y - margin + 0.5;
-                double above = camera.horizon(px) - py;
-                int i = y * w + x;
-                if (above > 0) {
-                    int v = (int) Math.max(0, 230 - above * 0.1);
-                    rgb[i] = above < 60 ? 0x40563a : (v - 30) << 16 | v - 10 << 8 | 245;
-                    continue;
-                }
-                double[] at = camera.ground(px, py, 0);
-                boolean wet = at == null || at[0] * camera.side() > 1.2 || at[1] < -9;
-                water[i] = (byte) (wet ? 1 : 0);
-                rgb[i] = wet ? 0x7f93a0 : 0x5d7a3c;
+        Paint paint = new Paint(c.width(), c.height(), margin);
+        long seed = scenario.seed();
+        Shore shore = shore(seed);
+        new SkyPainter(scenario, camera, light).paint(paint);
+        farLand(paint, shore);
+        trees(paint, seed, shore);
+        new WaterPainter(paint, camera, light, shore, seed).paint();
+        new BankPainter(paint, camera, light, shore, seed).paint(scenario.angler());
+        BankThings things = new BankThings(scenario, paint, camera, light);
+        things.mirrored();
+        int[] bare = paint.rgb.clone();
+        if (scenario.scene().tree()) {
+            new TreePainter(paint, camera, light, seed + 5).bare(camera.side() * -3.1, -6.5, 7.5);
+        }
+        things.paint();
+        stillWhereCovered(paint, bare);
+        Lens.soften(paint);
+        return new Backdrop(paint.width, paint.height, margin, paint.rgb, paint.water);
+    }
+
+    private Shore shore(long seed) {
+        double far = switch (scenario.scene().bank()) {
+            case OPEN -> -260;
+            case TREES -> -85;
+            case WOODS -> -38;
+        };
+        double fold = 2
+                * (camera.scene(0, Shore.WATER_Y, far).y()
+                        - camera.horizon(scenario.camera().width() / 2.0));
+        return new Shore(camera.side(), far, fold, new Noise(seed + 71));
+    }
+
+    private void trees(Paint paint, long seed, Shore shore) {
+        TreePainter trees = new TreePainter(paint, camera, light, seed);
+        double haze = light.hazeShare();
+        double z = shore.farZ();
+        switch (scenario.scene().bank()) {
+            case OPEN -> {
+                trees.row(z - 250, 6, 16, Math.min(0.9, 3.0 * haze));
+                trees.row(z, 0, 7, Math.min(0.8, 1.9 * haze));
+            }
+            case TREES -> {
+                trees.row(z - 30, 3, 14, Math.min(0.8, 1.7 * haze));
+                trees.row(z - 8, 0.5, 11, haze);
+                trees.row(z, -0.2, 5, haze);
+            }
+            case WOODS -> {
+                trees.row(z - 45, 12, 15, Math.min(0.8, 1.6 * haze));
+                trees.row(z - 28, 7, 13, 1.2 * haze);
+                trees.row(z - 14, 3, 11, 0.9 * haze);
+                trees.row(z - 3, 0, 9, 0.6 * haze);
             }
         }
-        return new Backdrop(w, h, margin, rgb, water);
+    }
+
+    /** The strip between horizon and far waterline. */
+    private void farLand(Paint paint, Shore shore) {
+        int colour = Paint.mix(light.on(0x4a5836, 0.3), light.haze(), light.hazeShare());
+        int strip = (int) Math.ceil(shore.foldPx()) + 2;
+        for (int x = 0; x < paint.width; x++) {
+            int top = (int) Math.floor(camera.horizon(x - paint.margin) + paint.margin) - 1;
+            for (int y = Math.max(0, top); y < Math.min(paint.height, top + strip); y++) {
+                paint.rgb[y * paint.width + x] = colour;
+            }
+        }
+    }
+
+    /** What stands before the water does not ripple. */
+    private static void stillWhereCovered(Paint paint, int[] before) {
+        for (int i = 0; i < before.length; i++) {
+            if (paint.rgb[i] != before[i]) {
+                paint.water[i] = 0;
+            }
+        }
     }
 }

@@ -22,6 +22,8 @@ final class FrameComposer {
     private final RodPainter rods;
     private final AnglerPainter angler;
     private final Sensor sensor;
+    private final Reeds reeds;
+    private final Glints glints;
     private final BufferedImage image;
     private final byte[] bgr;
 
@@ -31,7 +33,13 @@ final class FrameComposer {
         this.motion = motion;
         this.shake = shake;
         int margin = (int) Math.ceil(shake.largestShift(scenario.seconds())) + 4;
-        this.warp = new FrameWarp(BackdropPainter.paint(scenario, margin), c.width(), c.height());
+        Backdrop backdrop = BackdropPainter.paint(scenario, margin);
+        this.warp = new FrameWarp(backdrop, c.width(), c.height());
+        this.reeds = new Reeds(
+                scenario,
+                new PhoneCamera(scenario),
+                Daylight.of(scenario.scene().light()));
+        this.glints = new Glints(scenario, backdrop);
         this.canvas = new StreakCanvas(c.width(), c.height());
         this.rods = new RodPainter(scenario);
         this.angler = new AnglerPainter(scenario);
@@ -45,9 +53,16 @@ final class FrameComposer {
         double t = index / scenario.camera().captureFps();
         Homography map = shake.stillToPicture(t);
         warp.fill(bgr, map, t);
+        glints.draw(canvas, map, t);
+        reeds.draw(canvas, map, t, true);
+        canvas.endSubFrame(1);
+        canvas.layOver(bgr);
         if (motion != null) {
             person(motion, t, map);
         }
+        reeds.draw(canvas, map, t, false);
+        canvas.endSubFrame(1);
+        canvas.layOver(bgr);
         sensor.expose(bgr, index, t);
         return image;
     }
