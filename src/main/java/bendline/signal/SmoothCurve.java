@@ -1,0 +1,177 @@
+package bendline.signal;
+
+import java.util.Arrays;
+
+/**
+ * A series with its slopes, read between samples by cubic Hermite interpolation. Immutable by convention: the arrays are
+ * shared, do not write to them.
+ *
+ * <p>A stretch between two samples of which one is NaN has no values; crossings and extremes are not looked for in it.
+ */
+public final class SmoothCurve {
+
+    private static final int HALVINGS = 40;
+
+    private final double[] t;
+    private final double[] v;
+    private final double[] d;
+
+    /**
+     * @param t strictly increasing
+     * @param v values
+     * @param d slopes
+     */
+    public SmoothCurve(double[] t, double[] v, double[] d) {
+        if (t.length < 2 || v.length != t.length || d.length != t.length) {
+            throw new IllegalArgumentException("a curve needs two samples with value and slope, got " + t.length + ", "
+                    + v.length + ", " + d.length);
+        }
+        this.t = t;
+        this.v = v;
+        this.d = d;
+    }
+
+    /** First abscissa. */
+    public double start() {
+        return t[0];
+    }
+
+    /** Last abscissa. */
+    public double end() {
+        return t[t.length - 1];
+    }
+
+    /** The same curve upside down. */
+    public SmoothCurve negated() {
+        return new SmoothCurve(t, scaled(v, -1), scaled(d, -1));
+    }
+
+    /** The value at a time; NaN outside the series or in a stretch without values. */
+    public double at(double time) {
+        if (!(time >= t[0] && time <= end())) {
+            return Double.NaN;
+        }
+        int i = pieceAt(time);
+        return hermite(i, time);
+    }
+
+    /** The first time in [from, to] at which the curve comes up through {@code level}; NaN if it never does. */
+    public double firstRise(double level, double from, double to) {
+        for (int i = pieceAt(from); i + 1 < t.length && t[i] < to; i++) {
+            double r = riseIn(i, level, from, to);
+            if (!Double.isNaN(r)) {
+                return r;
+            }
+        }
+        return Double.NaN;
+    }
+
+    /** The last time in [from, to] at which the curve comes up through {@code level}; NaN if it never does. */
+    public double lastRise(double level, double from, double to) {
+        for (int i = pieceAt(to); i >= 0 && t[i + 1] > from; i--) {
+            double r = riseIn(i, level, from, to);
+            if (!Double.isNaN(r)) {
+                return r;
+            }
+        }
+        return Double.NaN;
+    }
+
+    /** The first time in [from, to] at which the curve goes down through {@code level}; NaN if it never does. */
+    public double firstFall(double level, double from, double to) {
+        return negated().firstRise(-level, from, to);
+    }
+
+    /** The last time in [from, to] at which the curve goes down through {@code level}; NaN if it never does. */
+    public double lastFall(double level, double from, double to) {
+        return negated().lastRise(-level, from, to);
+    }
+
+    /** Where the curve is largest in [from, to]; NaN where it has no values there. */
+    public double argMax(double from, double to) {
+        double best = Double.NaN;
+        if (!(to >= from)) {
+            return best;
+        }
+        double bestValue = Double.NEGATIVE_INFINITY;
+        for (int i = pieceAt(from); i + 1 < t.length && t[i] <= to; i++) {
+            double lo = Math.max(from, t[i]);
+            double hi = Math.min(to, t[i + 1]);
+            if (lo > hi) {
+                continue;
+            }
+            for (double c : candidates(i, lo, hi)) {
+                double value = hermite(i, c);
+                if (value > bestValue) {
+                    bestValue = value;
+                    best = c;
+                }
+            }
+        }
+        return best;
+    }
+
+    /** Where the curve is smallest in [from, to]; NaN where it has no values there. */
+    public double argMin(double from, double to) {
+        return negated().argMax(from, to);
+    }
+
+    private double riseIn(int i, double level, double from, double to) {
+        double lo = Math.max(from, t[i]);
+        double hi = Math.min(to, t[i + 1]);
+        if (!(hi > lo)) {
+            return Double.NaN;
+        }
+        double a = hermite(i, lo) - level;
+        double b = hermite(i, hi) - level;
+        if (!(a < 0 && b >= 0)) {
+            return Double.NaN;
+        }
+        for (int k = 0; k < HALVINGS; k++) {
+            double mid = 0.5 * (lo + hi);
+            if (hermite(i, mid) - level < 0) {
+                lo = mid;
+            } else {
+                hi = mid;
+            }
+        }
+        return 0.5 * (lo + hi);
+    }
+
+    /** The ends of a piece and the zeros of its slope. */
+    private double[] candidates(int i, double lo, double hi) {
+        double h = t[i + 1] - t[i];
+        double a = 6 * (v[i] - v[i + 1]) / h + 3 * (d[i] + d[i + 1]);
+        double b = 6 * (v[i + 1] - v[i]) / h - 4 * d[i] - 2 * d[i + 1];
+        double c = d[i];
+        double disc = b * b - 4 * a * c;
+        double[] out = {lo, hi, lo, lo};
+        if (disc >= 0) {
+            double q = -0.5 * (b + Math.copySign(Math.sqrt(disc), b));
+            out[2] = inside(t[i] + h * q / a, lo, hi);
+            out[3] = inside(t[i] + h * c / q, lo, hi);
+        }
+        return out;
+    }
+
+    private static double inside(double x, double lo, double hi) {
+        return x >= lo && x <= hi ? x : lo;
+    }
+
+    private double hermite(int i, double time) {
+        double h = t[i + 1] - t[i];
+        double u = (time - t[i]) / h;
+        double w = 1 - u;
+        return w * w * (1 + 2 * u) * v[i] + u * u * (3 - 2 * u) * v[i + 1] + h * u * w * (w * d[i] - u * d[i + 1]);
+    }
+
+    private int pieceAt(double time) {
+        int i = Arrays.binarySearch(t, time);
+        int piece = i >= 0 ? i : -i - 2;
+        return Math.max(0, Math.min(t.length - 2, piece));
+    }
+
+    private static double[] scaled(double[] x, double factor) {
+        return Arrays.stream(x).map(e -> e * factor).toArray();
+    }
+}

@@ -1,0 +1,174 @@
+package bendline.stroke;
+
+import bendline.signal.SmoothCurve;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Finds the casts among everything a rod does in a clip. A cast is a forward turn of the rod over the top that begins behind
+ * the upright, is quick, bends the blank, and lets the rig go. A rod that is lifted and put down, carried about, at rest or
+ * bent by a fish does not do all of that.
+ */
+final class CastFinder {
+
+    /** A forward turn that qualifies, in real seconds. */
+    record Candidate(double start, double fastest, double end, double peakRate) {}
+
+    /** Slowest forward turn that counts, rad/s of real time. Rods put down or walked with stay under half of it. */
+    private static final double LEAST_RATE = Math.toRadians(150);
+
+    private static final double LEAST_SWEEP = Math.toRadians(30);
+
+    /** A swing that turns farther than this is a golf club's or a windmill's. */
+    private static final double LARGEST_SWEEP = Math.toRadians(190);
+
+    /** Where the turn must begin: behind the upright. */
+    private static final double LEAST_START = Math.toRadians(95);
+
+    /** Where it must not end: far under the level. */
+    private static final double LEAST_END = Math.toRadians(-35);
+
+    /** Least compression that shows that something hung on the tip. */
+    private static final double LEAST_COMPRESSION = 0.012;
+
+    /** Part of the peak rate at which a turn begins and ends. */
+    private static final double EDGE = 0.1;
+
+    /** Share of the turn's frames in which the blank must have been seen. */
+    private static final double LEAST_SEEN = 0.4;
+
+    private static final double BEND_LINGERS_SECONDS = 0.12;
+
+    private final RodSeries rod;
+    private final SmoothCurve forwardRate;
+    private final SmoothCurve angle;
+
+    /**
+     * @param rod the whole clip
+     * @param angle its butt angle, smoothed
+     * @param forwardRate rate at which the butt angle falls, smoothed
+     */
+    CastFinder(RodSeries rod, SmoothCurve angle, SmoothCurve forwardRate) {
+        this.rod = rod;
+        this.angle = angle;
+        this.forwardRate = forwardRate;
+    }
+
+    /** The casts, in order of time. */
+    List<Candidate> find() {
+        List<Candidate> out = new ArrayList<>();
+        for (Candidate c : turns()) {
+            if (qualifies(c) && out.stream().noneMatch(o -> c.start() < o.end() && o.start() < c.end())) {
+                out.add(c);
+            }
+        }
+        out.sort(Comparator.comparingDouble(Candidate::start));
+        return out;
+    }
+
+    /** All quick forward turns, fastest first. */
+    private List<Candidate> turns() {
+        List<Candidate> out = new ArrayList<>();
+        double from = forwardRate.start();
+        double end = forwardRate.end();
+        while (from < end) {
+            double up = firstAbove(from, end);
+            if (Double.isNaN(up)) {
+                break;
+            }
+            double down = firstNotAbove(up, end);
+            Candidate c = around(forwardRate.argMax(up, down));
+            if (c != null) {
+                out.add(c);
+            }
+            from = down > from ? down : end;
+        }
+        out.sort(Comparator.comparingDouble(Candidate::peakRate).reversed());
+        return out;
+    }
+
+    private double firstAbove(double from, double end) {
+        return forwardRate.at(from) >= LEAST_RATE ? from : forwardRate.firstRise(LEAST_RATE, from, end);
+    }
+
+    private double firstNotAbove(double up, double end) {
+        double down = forwardRate.firstFall(LEAST_RATE, up, end);
+        return Double.isNaN(down) ? end : down;
+    }
+
+    private Candidate around(double fastest) {
+        if (Double.isNaN(fastest)) {
+            return null;
+        }
+        double peak = forwardRate.at(fastest);
+        double start = forwardRate.lastRise(EDGE * peak, forwardRate.start(), fastest);
+        double end = forwardRate.firstFall(EDGE * peak, fastest, forwardRate.end());
+        return new Candidate(
+                Double.isNaN(start) ? forwardRate.start() : start,
+                fastest,
+                Double.isNaN(end) ? forwardRate.end() : end,
+                peak);
+    }
+
+    private boolean qualifies(Candidate c) {
+        double from = angle.at(c.start());
+        double to = angle.at(c.end());
+        double sweep = from - to;
+        return sweep >= LEAST_SWEEP
+                && sweep <= LARGEST_SWEEP
+                && from >= LEAST_START
+                && to >= LEAST_END
+                && seenShare(c) >= LEAST_SEEN
+                && bends(c)
+                && !keepsTheRig(c);
+    }
+
+    private double seenShare(Candidate c) {
+        int seen = 0;
+        int all = 0;
+        for (int i = 0; i < rod.size(); i++) {
+            if (rod.time()[i] >= c.start() && rod.time()[i] <= c.end()) {
+                all++;
+                seen += Double.isNaN(rod.angle()[i]) ? 0 : 1;
+            }
+        }
+        return all == 0 ? 0 : (double) seen / all;
+    }
+
+    /** Whether the blank is clearly bent in at least two frames of the turn. */
+    private boolean bends(Candidate c) {
+        int bent = 0;
+        for (int i = 0; i < rod.size(); i++) {
+            double t = rod.time()[i];
+            double compression = 1 - rod.chord()[i];
+            if (t >= c.start()
+                    && t <= c.end() + BEND_LINGERS_SECONDS
+                    && compression >= Math.max(LEAST_COMPRESSION, 3 * rod.chordSd()[i])) {
+                bent++;
+            }
+        }
+        return bent >= 2;
+    }
+
+    /** Whether the rig is seen to hang on its drop well after the turn: the line was not let go. */
+    private boolean keepsTheRig(Candidate c) {
+        double drop = RigLine.drop(rod, rod.time()[0], c.fastest());
+        if (Double.isNaN(drop)) {
+            return false;
+        }
+        int near = 0;
+        int far = 0;
+        int all = 0;
+        for (int i = 0; i < rod.size(); i++) {
+            double after = rod.time()[i] - c.end();
+            if (after > 0.25 && after < 0.8) {
+                all++;
+                double d = RigLine.distance(rod, i);
+                near += d <= 1.15 * drop ? 1 : 0;
+                far += d > 1.15 * drop ? 1 : 0;
+            }
+        }
+        return near > 4 && near >= 0.6 * all && far <= 0.1 * near;
+    }
+}

@@ -1,0 +1,124 @@
+package bendline.stroke;
+
+import bendline.signal.SmoothCurve;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.DoubleToIntFunction;
+import java.util.function.ToDoubleFunction;
+
+/** Writes down a stroke's moments, in clip time, with their uncertainty and what they rest on. */
+final class EventBook {
+
+    /** What comes on top of the draws' spread, in frames: exposure, frame stamps, and what any smoothing does to a corner. */
+    private static final double EXTRA_FRAMES = 0.2;
+
+    /** A rod that falls less is held. */
+    private static final double HELD = Math.toRadians(2);
+
+    private final StrokeReader.Readings all;
+    private final double factor;
+    private final DoubleToIntFunction frameAt;
+    private final Map<EventKind, Event> out = new EnumMap<>(EventKind.class);
+
+    /**
+     * @param factor clip seconds in a real second
+     * @param frameAt decoded frame shown at a real time
+     */
+    EventBook(StrokeReader.Readings all, double factor, DoubleToIntFunction frameAt) {
+        this.all = all;
+        this.factor = factor;
+        this.frameAt = frameAt;
+    }
+
+    Map<EventKind, Event> events() {
+        drawn(
+                EventKind.BACKSWING_START,
+                Moments::backswingStart,
+                "the butt's backward rate rises through 10 % of its peak",
+                "the rod was already on its way back when it was first followed");
+        drawn(
+                EventKind.BACKSWING_END,
+                Moments::backswingEnd,
+                "the butt's backward rate falls under 10 % of its peak",
+                "the end of the backswing was not followed");
+        drawn(EventKind.REARMOST, Moments::rearmost, "largest butt angle", "the rearmost position was not followed");
+        Moments m = all.moments();
+        boolean hand = m.handStart() <= m.turnStart();
+        drawn(
+                EventKind.FORWARD_START,
+                Moments::forwardStart,
+                (hand ? "the upper hand's forward speed" : "the butt's forward rate")
+                        + " rises through 10 % of its peak"
+                        + (Double.isNaN(m.handStart())
+                                ? "; the hand was not seen clearly enough to look at its speed"
+                                : ""),
+                "the start of the forward stroke was not followed");
+        drawn(
+                EventKind.FASTEST_TURN,
+                Moments::fastestTurn,
+                "the butt's forward rate peaks",
+                "the fastest turn was not followed");
+        drawn(
+                EventKind.PEAK_BEND,
+                Moments::peakBend,
+                "smallest chord ratio",
+                "grip and tip were not both seen in the load");
+        drawn(
+                EventKind.STOP,
+                Moments::stop,
+                "the butt's forward rate falls under 20 % of its peak",
+                "the rod was not followed until it stopped");
+        found(EventKind.RELEASE, all.release());
+        drawn(
+                EventKind.ROD_STRAIGHT,
+                Moments::rodStraight,
+                "chord ratio back at 0.995",
+                "the rod was not seen to be straight again");
+        tipLowest();
+        found(EventKind.CLIP_NOD, all.nod());
+        return out;
+    }
+
+    private void tipLowest() {
+        Found release = all.release();
+        if (!release.known()) {
+            out.put(EventKind.TIP_LOWEST, Event.unknown(EventKind.TIP_LOWEST, "needs the moment of release"));
+            return;
+        }
+        SmoothCurve angle = all.curves().angle();
+        double value = Numbers.lowest(angle, release.value());
+        double fall = angle.at(release.value()) - angle.at(value);
+        if (fall < HELD) {
+            String why = "the rod is held: it falls by less than 2° within 1.0 s after the release";
+            out.put(EventKind.TIP_LOWEST, Event.unknown(EventKind.TIP_LOWEST, why));
+            return;
+        }
+        double[] draws = all.draws().lowest();
+        boolean cut = angle.end() < release.value() + 1.0 - all.step();
+        put(
+                EventKind.TIP_LOWEST,
+                value,
+                Spread.of(draws),
+                "butt angle first within 0.3° of its smallest in the 1.0 s after the release"
+                        + (cut ? "; the rod was followed for only part of that second" : ""),
+                "the rod was not followed after the release");
+    }
+
+    private void drawn(EventKind kind, ToDoubleFunction<Moments> moment, String basis, String why) {
+        double[] draws = all.draws().moments().stream().mapToDouble(moment).toArray();
+        put(kind, moment.applyAsDouble(all.moments()), Spread.of(draws), basis, why);
+    }
+
+    private void found(EventKind kind, Found f) {
+        put(kind, f.value(), f.sd(), f.basis(), f.basis());
+    }
+
+    private void put(EventKind kind, double seconds, double sd, String basis, String why) {
+        if (Double.isNaN(seconds) || Double.isNaN(sd)) {
+            out.put(kind, Event.unknown(kind, why));
+            return;
+        }
+        double total = Math.hypot(sd, EXTRA_FRAMES * all.step());
+        out.put(kind, new Event(kind, seconds * factor, total * factor, frameAt.applyAsInt(seconds), basis));
+    }
+}

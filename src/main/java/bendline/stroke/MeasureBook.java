@@ -1,0 +1,140 @@
+package bendline.stroke;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Writes down a stroke's measures, each with its uncertainty and what it rests on or why it cannot be told. */
+final class MeasureBook {
+
+    /** What a camera not quite square to the cast does to an angle, degrees, and to a ratio of lengths. */
+    private static final double CAMERA_DEG = 0.5;
+
+    private static final double CAMERA_RATIO = 0.004;
+
+    private static final Set<Quantity> TILTED = EnumSet.of(
+            Quantity.REARMOST_DEG,
+            Quantity.SWEEP_DEG,
+            Quantity.RELEASE_ANGLE_DEG,
+            Quantity.HELD_ANGLE_DEG,
+            Quantity.TIP_LAG_DEG);
+
+    private final StrokeReader.Readings all;
+    private final Map<Quantity, Measure> out = new EnumMap<>(Quantity.class);
+
+    MeasureBook(StrokeReader.Readings all) {
+        this.all = all;
+    }
+
+    /** Every measure, in the order of the report. */
+    List<Measure> measures() {
+        numbers();
+        path();
+        speeds();
+        rig();
+        others();
+        List<Measure> list = new ArrayList<>();
+        for (Quantity q : Quantity.values()) {
+            list.add(out.get(q));
+        }
+        return list;
+    }
+
+    private void numbers() {
+        Map<Quantity, Double> nominal =
+                Numbers.of(all.curves(), all.moments(), all.release().value());
+        for (Map.Entry<Quantity, Double> e : nominal.entrySet()) {
+            Quantity q = e.getKey();
+            double[] draws =
+                    all.draws().numbers().stream().mapToDouble(d -> d.get(q)).toArray();
+            double sd = Math.hypot(Spread.of(draws), camera(q));
+            boolean known = !Double.isNaN(e.getValue()) && !Double.isNaN(sd);
+            out.put(q, known ? q.known(e.getValue(), sd, NumberBasis.of(q)) : q.unknown(NumberBasis.why(q, all)));
+        }
+    }
+
+    private static double camera(Quantity q) {
+        if (TILTED.contains(q)) {
+            return CAMERA_DEG;
+        }
+        return q == Quantity.COMPRESSION ? CAMERA_RATIO : 0;
+    }
+
+    private void path() {
+        double start = all.moments().forwardStart();
+        if (!all.release().known() || Double.isNaN(start)) {
+            for (Quantity q : List.of(Quantity.TIP_PATH_RADIUS, Quantity.TIP_PATH_ROUNDNESS, Quantity.TIP_PATH_DIP)) {
+                out.put(q, q.unknown("needs the forward start and the release"));
+            }
+            return;
+        }
+        TipPath p = TipPath.of(
+                all.rod(),
+                all.trends(),
+                all.trace().freeLengthPx(),
+                start,
+                all.release().value());
+        out.put(Quantity.TIP_PATH_RADIUS, p.radius().as(Quantity.TIP_PATH_RADIUS));
+        out.put(Quantity.TIP_PATH_ROUNDNESS, p.roundness().as(Quantity.TIP_PATH_ROUNDNESS));
+        out.put(Quantity.TIP_PATH_DIP, p.dip().as(Quantity.TIP_PATH_DIP));
+    }
+
+    private void speeds() {
+        Found px = TipSpeed.peak(
+                all.trends(), all.moments().forwardStart(), all.release().value());
+        out.put(Quantity.PEAK_TIP_SPEED_PX, px.as(Quantity.PEAK_TIP_SPEED_PX));
+        out.put(Quantity.PEAK_TIP_SPEED, metres(px, Quantity.PEAK_TIP_SPEED));
+        Launch launch = Launch.of(all.rod(), all.step(), all.release(), all.scale());
+        out.put(Quantity.LAUNCH_SPEED, metres(launch.speedPx(), Quantity.LAUNCH_SPEED));
+        out.put(Quantity.LAUNCH_ANGLE_DEG, launch.angleDeg().as(Quantity.LAUNCH_ANGLE_DEG));
+    }
+
+    private void rig() {
+        double start = all.moments().forwardStart();
+        double half = Numbers.atSweep(all.curves(), all.moments(), all.release().value(), 0.5);
+        RigStart r = RigStart.of(
+                all.rod(),
+                all.step(),
+                start,
+                Double.isNaN(half) ? all.moments().fastestTurn() : half,
+                all.moments().fastestTurn());
+        out.put(Quantity.RIG_SWING_DEG, r.swingDeg().as(Quantity.RIG_SWING_DEG));
+        out.put(Quantity.RIG_AWAY, r.awayRate().as(Quantity.RIG_AWAY));
+        out.put(Quantity.LINE_SLACK, r.slack().as(Quantity.LINE_SLACK));
+        out.put(Quantity.DROP_M, metres(r.dropPx(), Quantity.DROP_M));
+    }
+
+    private void others() {
+        Found ring = all.release().known()
+                ? Ring.of(all.rod(), all.step(), all.release().value())
+                : Found.nothing("needs the moment of release");
+        out.put(Quantity.RING_HZ, ring.as(Quantity.RING_HZ));
+        Found nod = all.nod();
+        out.put(
+                Quantity.FLIGHT_SECONDS,
+                nod.known()
+                        ? Quantity.FLIGHT_SECONDS.known(
+                                nod.value() - all.release().value(),
+                                Math.hypot(nod.sd(), all.release().sd()),
+                                "release to the nod of the tip")
+                        : Quantity.FLIGHT_SECONDS.unknown(nod.basis()));
+        out.put(Quantity.HAND_BELOW_HEAD, Quantity.HAND_BELOW_HEAD.unknown("needs the angler's body"));
+        out.put(Quantity.PULL_SPEED, Quantity.PULL_SPEED.unknown("needs the angler's body"));
+        out.put(Quantity.PEAK_ORDER, Quantity.PEAK_ORDER.unknown("needs the angler's body"));
+        out.put(
+                Quantity.LAUNCH_AGAINST_BEST,
+                Quantity.LAUNCH_AGAINST_BEST.unknown("needs the flight of this rig in this wind"));
+    }
+
+    private Measure metres(Found px, Quantity q) {
+        Scale s = all.scale();
+        if (px.known() && !s.known()) {
+            return q.unknown(s.basis());
+        }
+        Found m = px.times(s.metresPerPixel(), s.relativeSd());
+        return m.known() ? q.known(m.value(), m.sd(), m.basis() + "; " + s.basis()) : q.unknown(px.basis());
+    }
+}

@@ -1,0 +1,98 @@
+package bendline.stroke;
+
+import bendline.signal.SmoothCurve;
+
+/**
+ * The moments of a stroke in real seconds, NaN where there is none, and the peaks they are measured against.
+ *
+ * @param lowest where the rod starts its way back: smallest angle before the rearmost
+ * @param handStart the hand's part of forwardStart
+ * @param turnStart the rotation's part of forwardStart
+ */
+record Moments(
+        double lowest,
+        double backPeak,
+        double backswingStart,
+        double backswingEnd,
+        double rearmost,
+        double handStart,
+        double turnStart,
+        double fastestTurn,
+        double peakBend,
+        double stop,
+        double rodStraight) {
+
+    private static final double START_SHARE = 0.1;
+    private static final double STOP_SHARE = 0.2;
+
+    /** Chord ratio at which a rod counts as straight. */
+    static final double STRAIGHT = 0.995;
+
+    /**
+     * Where to look.
+     *
+     * @param from earliest time that can belong to the cast
+     * @param turn the forward turn
+     * @param to latest time at which the blank can still be loaded
+     * @param useHand whether the hand's speed is known well enough to start the forward stroke
+     */
+    record Search(double from, CastFinder.Candidate turn, double to, boolean useHand) {}
+
+    private static final double LONGEST_CORNER_SECONDS = 0.2;
+
+    /** Longest stroke back that is looked for, real seconds. */
+    private static final double LONGEST_BACKSWING_SECONDS = 8;
+
+    static Moments find(Curves c, Search s) {
+        SmoothCurve back = c.forwardRate().negated();
+        double fastest = c.forwardRate().argMax(s.turn().start(), s.turn().end());
+        double rearmost = c.angle().argMax(Math.max(s.from(), s.turn().start() - 3), fastest);
+        double lowest = c.angle().argMin(Math.max(s.from(), rearmost - LONGEST_BACKSWING_SECONDS), rearmost);
+        double backPeak = back.argMax(lowest, rearmost);
+        double backRate = back.at(backPeak);
+        double backStart = start(back, s.from(), backPeak);
+        double backEnd = back.firstFall(START_SHARE * backRate, backPeak, fastest);
+        double peak = c.forwardRate().at(fastest);
+        double turnStart = start(c.forwardRate(), backPeak, fastest);
+        double handStart = Double.NaN;
+        if (s.useHand()) {
+            double handPeak = c.handRate()
+                    .argMax(backEnd > 0 ? backEnd : backPeak, s.turn().end());
+            handStart = start(c.handRate(), backPeak, handPeak);
+        }
+        double from = Double.isNaN(turnStart) ? s.turn().start() : turnStart;
+        double bend = c.chord().argMin(from, s.to());
+        return new Moments(
+                lowest,
+                backPeak,
+                backStart,
+                backEnd,
+                rearmost,
+                handStart,
+                turnStart,
+                fastest,
+                bend,
+                c.forwardRate()
+                        .firstFall(STOP_SHARE * peak, fastest, c.forwardRate().end()),
+                c.chord().firstRise(STRAIGHT, bend, c.chord().end()));
+    }
+
+    /**
+     * When a rate last rises through a tenth of its peak. Movements begin with a corner, which smoothing rounds and so makes to
+     * seem early; so where the rise is brisk the moment is taken from the straight line through the rises to two and three
+     * tenths.
+     */
+    static double start(SmoothCurve rate, double from, double peakTime) {
+        double peak = rate.at(peakTime);
+        double own = rate.lastRise(START_SHARE * peak, from, peakTime);
+        double two = rate.firstRise(2 * START_SHARE * peak, own, peakTime);
+        double three = rate.firstRise(3 * START_SHARE * peak, two, peakTime);
+        double line = two - (three - two);
+        return line > own && three - own < LONGEST_CORNER_SECONDS ? line : own;
+    }
+
+    /** The earlier of the hand's start and the turn's. */
+    double forwardStart() {
+        return Double.isNaN(handStart) || turnStart < handStart ? turnStart : handStart;
+    }
+}

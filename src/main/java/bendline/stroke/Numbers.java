@@ -1,0 +1,113 @@
+package bendline.stroke;
+
+import bendline.signal.SmoothCurve;
+import java.util.EnumMap;
+import java.util.Map;
+
+/** The numbers that follow from the smooth curves and the moments of one stroke; degrees and real seconds, NaN where none. */
+final class Numbers {
+
+    /** By how much a rod must have fallen to count as dropped. */
+    private static final double DROPPED = Math.toRadians(5);
+
+    private static final double LEVEL = Math.toRadians(0.3);
+    private static final double LOOK_SECONDS = 1.0;
+
+    private final Curves c;
+    private final Moments m;
+    private final double release;
+    private final Map<Quantity, Double> out = new EnumMap<>(Quantity.class);
+
+    private Numbers(Curves c, Moments m, double release) {
+        this.c = c;
+        this.m = m;
+        this.release = release;
+    }
+
+    static Map<Quantity, Double> of(Curves c, Moments m, double release) {
+        Numbers n = new Numbers(c, m, release);
+        n.times();
+        n.turns();
+        n.bend();
+        n.hold();
+        return n.out;
+    }
+
+    private void times() {
+        double start = m.forwardStart();
+        double back = m.backswingEnd() - m.backswingStart();
+        out.put(Quantity.BACKSWING_SECONDS, back);
+        out.put(Quantity.SETTLE_SECONDS, start - m.backswingEnd());
+        out.put(Quantity.FORWARD_SECONDS, release - start);
+        out.put(Quantity.TEMPO, back / (release - start));
+        out.put(Quantity.PEAK_BEND_LAG, release - m.peakBend());
+        out.put(Quantity.STOP_TO_RELEASE, release - m.stop());
+    }
+
+    private void turns() {
+        out.put(Quantity.REARMOST_DEG, degrees(c.angle().at(m.rearmost())));
+        out.put(
+                Quantity.SWEEP_DEG,
+                degrees(c.angle().at(m.forwardStart()) - c.angle().at(release)));
+        out.put(Quantity.PEAK_BACK_RATE, degrees(-c.forwardRate().at(m.backPeak())));
+        out.put(Quantity.PEAK_FORWARD_RATE, degrees(c.forwardRate().at(m.fastestTurn())));
+        out.put(Quantity.RELEASE_ANGLE_DEG, degrees(c.angle().at(release)));
+    }
+
+    private void bend() {
+        double deepest = 1 - c.chord().at(m.peakBend());
+        double quarter = 1 - c.chord().at(atSweep(0.25));
+        double half = 1 - c.chord().at(atSweep(0.5));
+        out.put(Quantity.COMPRESSION, deepest);
+        out.put(Quantity.COMPRESSION_AT_QUARTER, quarter);
+        out.put(Quantity.COMPRESSION_AT_HALF, half);
+        out.put(Quantity.COMPRESSION_AT_THREE_QUARTERS, 1 - c.chord().at(atSweep(0.75)));
+        out.put(Quantity.EARLY_LOAD, quarter / deepest);
+        out.put(Quantity.HALF_LOAD, half / deepest);
+        double loaded = c.chord().lastFall(1 - 0.25 * deepest, m.forwardStart(), m.peakBend());
+        double from = c.angle().at(m.forwardStart());
+        out.put(
+                Quantity.LOAD_SWEEP_SHARE,
+                (from - c.angle().at(loaded)) / (from - c.angle().at(release)));
+        out.put(Quantity.TIP_LAG_DEG, degrees(c.lag().at(c.lag().argMax(m.forwardStart(), release))));
+    }
+
+    private double atSweep(double share) {
+        return atSweep(c, m, release, share);
+    }
+
+    /** When a share of the sweep has been turned through; NaN where that is not known. */
+    static double atSweep(Curves c, Moments m, double release, double share) {
+        double from = c.angle().at(m.forwardStart());
+        double to = c.angle().at(release);
+        return c.angle().firstFall(from - share * (from - to), m.forwardStart(), release);
+    }
+
+    private void hold() {
+        double heldFrom = Math.max(release, m.stop());
+        double held = c.angle().at(heldFrom);
+        out.put(Quantity.HELD_ANGLE_DEG, degrees(held));
+        out.put(Quantity.FALL_150, degrees(held - c.angle().at(release + 0.15)));
+        out.put(Quantity.FALL_250, degrees(held - c.angle().at(release + 0.25)));
+        out.put(Quantity.FALL_500, degrees(held - c.angle().at(release + 0.5)));
+        double slowest = c.forwardRate().argMin(m.stop(), heldFrom + 0.15);
+        double fastest = c.forwardRate().argMax(slowest, release + 0.5);
+        out.put(Quantity.FALL_RATE, Math.max(0, degrees(c.forwardRate().at(fastest))));
+        out.put(Quantity.DROP_STARTS, c.angle().firstFall(held - DROPPED, heldFrom, release + LOOK_SECONDS) - release);
+    }
+
+    /**
+     * When the rod first comes within {@link #LEVEL} of its lowest in the second after the release, or for as long as it was
+     * followed: a rod that has arrived stays, and its noise must not pick the moment.
+     */
+    static double lowest(SmoothCurve angle, double release) {
+        double to = Math.min(angle.end(), release + LOOK_SECONDS);
+        double least = angle.at(angle.argMin(release, to));
+        double reached = angle.firstFall(least + LEVEL, release, to);
+        return Double.isNaN(reached) ? angle.argMin(release, to) : reached;
+    }
+
+    private static double degrees(double radians) {
+        return Math.toDegrees(radians);
+    }
+}

@@ -1,0 +1,135 @@
+package bendline.stroke;
+
+import bendline.signal.SmoothCurve;
+import java.util.ArrayList;
+import java.util.List;
+
+/** When the line is let go: the rig leaves the circle of its drop round the tip or, where it is not seen, the blank unloads. */
+final class ReleaseFinder {
+
+    /** How far past the drop a distance must lie to be past it: line stretch and a tip ring's width. */
+    private static final double TOLERANCE = 0.03;
+
+    /** Longest gap between the last frame on the circle and the first off it, real seconds. */
+    private static final double LONGEST_GAP_SECONDS = 0.12;
+
+    /** From when the line counts as tight: the fastest turn, or a little before. */
+    private static final double TIGHT_BEFORE_SECONDS = 0.03;
+
+    /** How far the drop before the release may differ from the usual one. */
+    private static final double LOCAL_DIFFERENCE = 0.2;
+
+    /** From release to straight where the blank unloads by itself, real seconds; two-handed rods of 3 to 4 m. */
+    private static final double UNLOAD_SECONDS = 0.03;
+
+    private static final double UNLOAD_SD_SECONDS = 0.012;
+
+    private final RodSeries rod;
+    private final double step;
+
+    /**
+     * @param rod the cast's frames
+     * @param step usual time between frames, real seconds
+     */
+    ReleaseFinder(RodSeries rod, double step) {
+        this.rod = rod;
+        this.step = step;
+    }
+
+    /** The release of a cast whose forward turn peaks at {@code fastest}. */
+    Found find(double fastest, double turnEnd, SmoothCurve chord) {
+        Found byRig = byRig(fastest, turnEnd + 0.25);
+        return byRig.known() ? byRig : byBlank(fastest, turnEnd, chord, byRig.basis());
+    }
+
+    /** By the rig. The distance to the tip grows from the drop, at first like the square of time, later in proportion. */
+    Found byRig(double fastest, double latest) {
+        double usual = RigLine.drop(rod, rod.time()[0], fastest);
+        if (Double.isNaN(usual)) {
+            return Found.nothing("the rig was not seen often enough before the forward stroke");
+        }
+        int on = -1;
+        List<Double> tight = new ArrayList<>();
+        for (int i = 0; i < rod.size() && rod.time()[i] <= latest; i++) {
+            double d = RigLine.distance(rod, i);
+            if (Double.isNaN(d)) {
+                continue;
+            }
+            double drop = local(tight, usual);
+            int next = nextSeen(i);
+            boolean off =
+                    rod.time()[i] >= fastest && d > limit(drop, i) && next >= 0 && RigLine.distance(rod, next) > d;
+            if (!off) {
+                on = i;
+                if (rod.time()[i] >= fastest - TIGHT_BEFORE_SECONDS) {
+                    tight.add(d);
+                }
+            } else if (on < 0 || rod.time()[i] - rod.time()[on] > LONGEST_GAP_SECONDS) {
+                return Found.nothing("the rig was not seen close enough to the moment it left the tip's circle");
+            } else {
+                return leaving(drop, on, i, next);
+            }
+        }
+        return Found.nothing("the rig was not seen leaving the circle of its drop round the tip");
+    }
+
+    /**
+     * The drop as it looks just before the release, where the loaded blank keeps the line tight: the camera sees it shorter or
+     * longer there than on the way back.
+     */
+    private static double local(List<Double> tight, double usual) {
+        if (tight.size() < 3) {
+            return usual;
+        }
+        double middle =
+                tight.stream().sorted().skip(tight.size() / 2).findFirst().orElse(usual);
+        return Math.abs(middle / usual - 1) < LOCAL_DIFFERENCE ? middle : usual;
+    }
+
+    private double limit(double drop, int i) {
+        return drop + Math.max(TOLERANCE * drop, 2.5 * RigLine.distanceSd(rod, i));
+    }
+
+    private int nextSeen(int i) {
+        for (int k = i + 1; k < Math.min(rod.size(), i + 4); k++) {
+            if (!Double.isNaN(RigLine.distance(rod, k))) {
+                return k;
+            }
+        }
+        return -1;
+    }
+
+    private Found leaving(double drop, int on, int off, int next) {
+        double t0 = rod.time()[on];
+        double t1 = rod.time()[off];
+        double t2 = rod.time()[next];
+        double e1 = RigLine.distance(rod, off) - drop;
+        double e2 = RigLine.distance(rod, next) - drop;
+        double latest = t1 - e1 * (t2 - t1) / (e2 - e1);
+        double root = Math.sqrt(e1 / e2);
+        double earliest = t1 - root * (t2 - t1) / (1 - root);
+        double lo = Math.max(t0, Math.min(earliest, latest));
+        double hi = Math.max(lo, Math.min(t1, latest));
+        double mid = 0.5 * (lo + hi);
+        double sd = Math.max((hi - lo) / Math.sqrt(12), 0.15 * step);
+        return new Found(
+                mid,
+                Math.min(sd, (t1 - t0) / 2),
+                "the rig leaves the circle of its drop round the tip between two frames in which it is seen");
+    }
+
+    /** By the blank: it is straight again a little after nothing pulls at it any more. */
+    private Found byBlank(double fastest, double turnEnd, SmoothCurve chord, String whyNotRig) {
+        double bend = chord.argMin(fastest, turnEnd + 0.1);
+        double straight = chord.firstRise(Moments.STRAIGHT, bend, Math.min(chord.end(), bend + 0.4));
+        if (Double.isNaN(bend) || Double.isNaN(straight)) {
+            return Found.nothing(whyNotRig + ", and the blank was not seen to unload");
+        }
+        double release = Math.max(bend, straight - UNLOAD_SECONDS);
+        return new Found(
+                release,
+                Math.hypot(UNLOAD_SD_SECONDS, 0.4 * step),
+                whyNotRig + "; estimated from the blank, which is straight " + Math.round(1000 * UNLOAD_SECONDS) + " ± "
+                        + Math.round(1000 * UNLOAD_SD_SECONDS) + " ms after the line is let go");
+    }
+}

@@ -1,0 +1,189 @@
+package bendline.stroke;
+
+import bendline.footage.SlowMotion;
+import bendline.scene.Setup;
+import bendline.trace.Trace;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+
+/** Reads one cast out of the rod's series: smooth curves, moments, measures, each with the uncertainty that draws give. */
+final class StrokeReader {
+
+    /** Paths drawn from what the trace allows, to see how far a moment or a measure can lie off. */
+    private static final int DRAWS = 40;
+
+    /** Longest time before the forward stroke that can belong to its backswing, real seconds. */
+    private static final double BEFORE_SECONDS = 10;
+
+    private static final double AFTER_SECONDS = 2.2;
+
+    /** What of a cast is kept before its first and after its last moment, real seconds. */
+    private static final double LEAD_SECONDS = 0.5;
+
+    private static final double TAIL_SECONDS = 2.0;
+
+    /** How well the hand's peak speed must be known to time the start of the push by it. */
+    private static final double HAND_CONTRAST = 8;
+
+    private final RodSeries whole;
+    private final double step;
+    private final Trace trace;
+    private final Scale scale;
+    private final SlowMotion slowMotion;
+
+    StrokeReader(RodSeries whole, double step, Trace trace, Setup setup, SlowMotion slowMotion) {
+        this.whole = whole;
+        this.step = step;
+        this.trace = trace;
+        this.scale = Scale.of(trace, setup);
+        this.slowMotion = slowMotion;
+    }
+
+    /** One cast, of which nothing lies before {@code from} or after {@code to}, real seconds. */
+    Stroke read(int number, CastFinder.Candidate turn, double from, double to) {
+        int first = frameAt(Math.max(from, turn.start() - BEFORE_SECONDS));
+        int last = frameAt(Math.min(to, turn.end() + AFTER_SECONDS));
+        RodSeries rod = whole.slice(first, last + 1);
+        StrokeTrends trends = StrokeTrends.of(rod, step);
+        Curves curves = trends.curves();
+        Found release = new ReleaseFinder(rod, step).find(turn.fastest(), turn.end(), curves.chord());
+        double loadedUntil = release.known() ? release.value() + 0.5 * step : turn.end() + 0.1;
+        Moments.Search search = new Moments.Search(rod.time()[0], turn, loadedUntil, handIsClear(trends, turn));
+        Moments moments = Moments.find(curves, search);
+        Draws draws = draws(trends, search, release);
+        Found nod = nod(first, to, trends, release);
+        Readings all = new Readings(rod, step, trends, curves, moments, release, nod, draws, scale, trace);
+        Map<EventKind, Event> events = new EventBook(all, slowMotion.factor(), this::clipFrame).events();
+        List<Measure> measures = new MeasureBook(all).measures();
+        int begin = frameAt(start(moments, turn) - LEAD_SECONDS);
+        int finish = frameAt((release.known() ? release.value() : turn.end()) + TAIL_SECONDS);
+        begin = Math.max(begin, first);
+        finish = Math.min(finish, last);
+        return new Stroke(
+                number,
+                rod.side(),
+                trace.frames().get(begin).frame(),
+                trace.frames().get(finish).frame(),
+                kinematics(
+                        rod,
+                        trends,
+                        begin - first,
+                        finish + 1 - first,
+                        trace.frames().get(begin).frame()),
+                events,
+                measures);
+    }
+
+    /**
+     * What the draws gave.
+     *
+     * @param moments one per draw
+     * @param release one per draw, NaN where unknown
+     * @param lowest when the rod is lowest after the release, one per draw
+     * @param numbers one per draw
+     */
+    record Draws(List<Moments> moments, double[] release, double[] lowest, List<Map<Quantity, Double>> numbers) {}
+
+    /** Everything that is known of a cast before it is written down. */
+    record Readings(
+            RodSeries rod,
+            double step,
+            StrokeTrends trends,
+            Curves curves,
+            Moments moments,
+            Found release,
+            Found nod,
+            Draws draws,
+            Scale scale,
+            Trace trace) {}
+
+    private static double start(Moments m, CastFinder.Candidate turn) {
+        return Double.isNaN(m.backswingStart()) ? turn.start() - 1 : m.backswingStart();
+    }
+
+    private static boolean handIsClear(StrokeTrends trends, CastFinder.Candidate turn) {
+        double[] rate = trends.gripX().rates();
+        double[] sd = trends.gripX().rateSds();
+        double best = 0;
+        double noise = Double.NaN;
+        for (int i = 0; i < rate.length; i++) {
+            double t = trends.gripX().times()[i];
+            if (t >= turn.start() - 0.3 && t <= turn.end() && rate[i] > best) {
+                best = rate[i];
+                noise = sd[i];
+            }
+        }
+        return best > HAND_CONTRAST * noise;
+    }
+
+    private Draws draws(StrokeTrends trends, Moments.Search search, Found release) {
+        List<Moments> moments = new ArrayList<>();
+        double[] releases = new double[DRAWS];
+        double[] lowest = new double[DRAWS];
+        List<Map<Quantity, Double>> numbers = new ArrayList<>();
+        Random random = new Random(DRAWS);
+        for (int k = 0; k < DRAWS; k++) {
+            Curves c = trends.draw(10L * k + 1);
+            Moments m = Moments.find(c, search);
+            releases[k] = release.value() + release.sd() * random.nextGaussian();
+            lowest[k] = Numbers.lowest(c.angle(), releases[k]);
+            moments.add(m);
+            numbers.add(Numbers.of(c, m, releases[k]));
+        }
+        return new Draws(moments, releases, lowest, numbers);
+    }
+
+    private Found nod(int first, double to, StrokeTrends trends, Found release) {
+        if (!release.known()) {
+            return Found.nothing("needs the moment of release");
+        }
+        RodSeries rest = whole.slice(first, frameAt(to) + 1);
+        double[] rate = new double[rest.size()];
+        double[] near = trends.angle().rates();
+        for (int i = 0; i < rate.length; i++) {
+            rate[i] = i < near.length ? near[i] : difference(rest, i);
+        }
+        return Nod.find(rest, rate, release.value());
+    }
+
+    private static double difference(RodSeries rod, int i) {
+        int a = Math.max(0, i - 2);
+        int b = Math.min(rod.size() - 1, i + 2);
+        return (rod.angle()[b] - rod.angle()[a]) / (rod.time()[b] - rod.time()[a]);
+    }
+
+    private Kinematics kinematics(RodSeries rod, StrokeTrends trends, int from, int to, int firstFrame) {
+        double[] clip = new double[to - from];
+        double[] speed = new double[to - from];
+        double[] metric = new double[to - from];
+        for (int i = 0; i < clip.length; i++) {
+            clip[i] = rod.time()[from + i] * slowMotion.factor();
+            speed[i] = Math.hypot(trends.tipX().rates()[from + i], trends.tipY().rates()[from + i]);
+            metric[i] = speed[i] * scale.metresPerPixel();
+        }
+        return new Kinematics(
+                firstFrame,
+                clip,
+                Arrays.copyOfRange(rod.time(), from, to),
+                Arrays.copyOfRange(trends.angle().values(), from, to),
+                Arrays.copyOfRange(trends.angle().valueSds(), from, to),
+                Arrays.copyOfRange(trends.angle().rates(), from, to),
+                Arrays.copyOfRange(trends.chord().values(), from, to),
+                Arrays.copyOfRange(trends.chord().valueSds(), from, to),
+                speed,
+                metric);
+    }
+
+    private int frameAt(double seconds) {
+        int i = Arrays.binarySearch(whole.time(), seconds);
+        return Math.max(0, Math.min(whole.size() - 1, i >= 0 ? i : -i - 2));
+    }
+
+    /** The decoded frame shown at a real time. */
+    private int clipFrame(double seconds) {
+        return trace.frames().get(frameAt(seconds + 1e-9)).frame();
+    }
+}

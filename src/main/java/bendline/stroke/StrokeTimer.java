@@ -1,0 +1,89 @@
+package bendline.stroke;
+
+import bendline.footage.SlowMotion;
+import bendline.scene.Setup;
+import bendline.scene.Setup.Side;
+import bendline.signal.SmoothCurve;
+import bendline.signal.Trend;
+import bendline.trace.Trace;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Finds the casts in a trace and times each: its moments with their uncertainty, and every measure that follows from the rod
+ * and the rig alone.
+ */
+public final class StrokeTimer {
+
+    /** Settling after a cast that can't be the next one's backswing, real seconds. */
+    private static final double AFTER_CAST_SECONDS = 0.3;
+
+    private static final int LEAST_FRAMES = 8;
+
+    /**
+     * The casts of a clip in order of time; none where nobody casts or no rod was found.
+     *
+     * @param trace rod and rig, reference pixels, clip time
+     * @param setup what the user told
+     * @param slowMotion clip time against real time
+     */
+    public List<Stroke> time(Trace trace, Setup setup, SlowMotion slowMotion) {
+        if (!trace.foundRod() || trace.frames().size() < LEAST_FRAMES) {
+            return List.of();
+        }
+        RodSeries right = RodSeries.of(trace, slowMotion, Side.RIGHT);
+        double step = medianStep(right.time());
+        Trend angle = StrokeTrends.smoother(step).smooth(right.time(), right.angle(), right.angleSd());
+        RodSeries best = right;
+        List<CastFinder.Candidate> casts = List.of();
+        for (Side side : sides(setup)) {
+            RodSeries rod = side == Side.RIGHT ? right : RodSeries.of(trace, slowMotion, side);
+            List<CastFinder.Candidate> found = new CastFinder(
+                            rod,
+                            side == Side.RIGHT ? angle.valueCurve() : mirrored(angle),
+                            side == Side.RIGHT ? angle.rateCurve().negated() : angle.rateCurve())
+                    .find();
+            if (fastest(found) > fastest(casts)) {
+                casts = found;
+                best = rod;
+            }
+        }
+        return read(new StrokeReader(best, step, trace, setup, slowMotion), casts, best);
+    }
+
+    private static double fastest(List<CastFinder.Candidate> casts) {
+        return casts.stream().mapToDouble(CastFinder.Candidate::peakRate).max().orElse(0);
+    }
+
+    /** The butt angle as seen by one who looks at the picture in a mirror. */
+    private static SmoothCurve mirrored(Trend angle) {
+        double[] v = Arrays.stream(angle.values()).map(x -> Math.PI - x).toArray();
+        double[] d = Arrays.stream(angle.rates()).map(x -> -x).toArray();
+        return new SmoothCurve(angle.times(), v, d);
+    }
+
+    private static List<Side> sides(Setup setup) {
+        Side given = setup.castsTo();
+        return given == null ? List.of(Side.RIGHT, Side.LEFT) : List.of(given);
+    }
+
+    private static List<Stroke> read(StrokeReader reader, List<CastFinder.Candidate> casts, RodSeries rod) {
+        List<Stroke> out = new ArrayList<>();
+        for (int i = 0; i < casts.size(); i++) {
+            double from = i == 0 ? rod.time()[0] : casts.get(i - 1).end() + AFTER_CAST_SECONDS;
+            double to = i + 1 < casts.size() ? casts.get(i + 1).start() : rod.time()[rod.size() - 1];
+            out.add(reader.read(i + 1, casts.get(i), Math.min(from, casts.get(i).start()), to));
+        }
+        return out;
+    }
+
+    private static double medianStep(double[] t) {
+        double[] steps = IntStream.range(1, t.length)
+                .mapToDouble(i -> t[i] - t[i - 1])
+                .sorted()
+                .toArray();
+        return Arrays.stream(steps).skip(steps.length / 2).findFirst().orElse(1);
+    }
+}

@@ -1,0 +1,51 @@
+package bendline.stroke;
+
+import bendline.signal.Trend;
+import bendline.signal.TrendSmoother;
+
+/**
+ * The smoothed series of one cast's frames.
+ *
+ * @param angle butt angle
+ * @param gripX upper hand, forward
+ * @param chord chord ratio
+ * @param lag tip behind the butt's direction
+ * @param tipX tip, forward
+ * @param tipY tip, up
+ */
+record StrokeTrends(Trend angle, Trend gripX, Trend chord, Trend lag, Trend tipX, Trend tipY) {
+
+    /** Longest gap that is bridged, real seconds: under half a forward stroke. */
+    static final double BRIDGE_SECONDS = 0.1;
+
+    private static final double BRIDGE_FRAMES = 3.5;
+
+    /** A smoother for series with the given usual step between frames, real seconds. */
+    static TrendSmoother smoother(double step) {
+        return new TrendSmoother(Math.max(BRIDGE_SECONDS, BRIDGE_FRAMES * step));
+    }
+
+    static StrokeTrends of(RodSeries rod, double step) {
+        TrendSmoother s = smoother(step);
+        return new StrokeTrends(
+                s.smooth(rod.time(), rod.angle(), rod.angleSd()),
+                s.smooth(rod.time(), rod.gripX(), rod.gripSd()),
+                s.smooth(rod.time(), rod.chord(), rod.chordSd()),
+                s.smooth(rod.time(), rod.lag(), rod.lagSd()),
+                s.smooth(rod.time(), rod.tipX(), rod.tipSd()),
+                s.smooth(rod.time(), rod.tipY(), rod.tipSd()));
+    }
+
+    Curves curves() {
+        return curves(angle.path(), gripX.path(), chord.path(), lag.path());
+    }
+
+    /** Curves as likely as the trace's uncertainties say. */
+    Curves draw(long seed) {
+        return curves(angle.draw(seed), gripX.draw(seed + 1), chord.draw(seed + 2), lag.draw(seed + 3));
+    }
+
+    private static Curves curves(Trend.Path angle, Trend.Path grip, Trend.Path chord, Trend.Path lag) {
+        return new Curves(angle.values(), angle.rates().negated(), grip.rates(), chord.values(), lag.values());
+    }
+}
