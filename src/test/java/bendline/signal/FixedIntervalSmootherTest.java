@@ -50,8 +50,8 @@ class FixedIntervalSmootherTest {
         double[] t = unevenTimes(100, random);
         double[] y = Arrays.stream(t).map(u -> 3 - 0.25 * u).toArray();
         FixedIntervalSmoother.Passes p = new FixedIntervalSmoother(
-                        CONSTANT_VELOCITY, t, filled(100, 1e-3), filled(100, 1e-6))
-                .run(y, new double[] {3, 0}, new double[] {1, 1e8});
+                        CONSTANT_VELOCITY, t, filled(100, 1e-9), filled(100, 1e-3))
+                .run(y, new double[] {3, 0}, new double[] {1, 1e4});
         for (int k = 0; k < 100; k++) {
             assertThat(p.smoothed()[k][0]).isEqualTo(y[k], offset(1e-9));
             assertThat(p.smoothed()[k][1]).isEqualTo(-0.25, offset(1e-9));
