@@ -16,7 +16,11 @@ final class RateKeeper {
     /** H.264 doubles its step size every six quantiser steps. */
     private static final int STEPS_PER_OCTAVE = 6;
 
-    private static final int LARGEST_CHANGE = 4;
+    /** The first group is a guess and may be noise, so it is not coded finer than this. */
+    private static final int FINEST_GUESS = 22;
+
+    private static final int MOST_FINER = 4;
+    private static final int MOST_COARSER = 10;
 
     private final double bitsPerSecond;
     private int quantiser;
@@ -26,7 +30,8 @@ final class RateKeeper {
     RateKeeper(double bitsPerSecond, double pixelsPerSecond) {
         this.bitsPerSecond = bitsPerSecond;
         double octaves = log2(bitsPerSecond / pixelsPerSecond / TYPICAL_BITS);
-        this.quantiser = clamp((int) Math.round(TYPICAL_QUANTISER - STEPS_PER_OCTAVE * octaves));
+        int guess = (int) Math.round(TYPICAL_QUANTISER - STEPS_PER_OCTAVE * octaves);
+        this.quantiser = Math.max(FINEST_GUESS, clamp(guess));
     }
 
     int quantiser() {
@@ -43,7 +48,7 @@ final class RateKeeper {
         double owed = bitsPerSecond * (seconds + groupSeconds) - spentBits;
         double goal = Math.max(0.3, Math.min(2, owed / groupSeconds / bitsPerSecond)) * bitsPerSecond;
         double change = STEPS_PER_OCTAVE * log2(bits / groupSeconds / goal);
-        int bounded = (int) Math.max(-LARGEST_CHANGE, Math.min(LARGEST_CHANGE, Math.ceil(change)));
+        int bounded = (int) Math.max(-MOST_FINER, Math.min(MOST_COARSER, Math.ceil(change)));
         quantiser = clamp(quantiser + bounded);
     }
 

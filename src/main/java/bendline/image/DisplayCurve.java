@@ -8,7 +8,7 @@ package bendline.image;
 public enum DisplayCurve {
 
     /** Hybrid log-gamma, shown on a screen of 1000 cd/m². */
-    HLG {
+    HLG(0.8) {
         @Override
         double light(double signal) {
             return signal <= 0.5 ? signal * signal / 3 : (Math.exp((signal - HLG_C) / HLG_A) + HLG_B) / 12;
@@ -20,7 +20,7 @@ public enum DisplayCurve {
         }
     },
     /** Perceptual quantiser, absolute up to 10 000 cd/m². */
-    PQ {
+    PQ(0.8) {
         @Override
         double light(double signal) {
             double p = Math.pow(signal, 1 / PQ_M2);
@@ -33,7 +33,7 @@ public enum DisplayCurve {
         }
     },
     /** Ordinary range in the wide BT.2020 primaries. */
-    WIDE {
+    WIDE(1) {
         @Override
         double light(double signal) {
             return Math.pow(signal, SCREEN_GAMMA);
@@ -60,9 +60,6 @@ public enum DisplayCurve {
     private static final double PQ_PEAK = 10_000;
     private static final double WHITE = 203;
     private static final double SCREEN_GAMMA = 2.4;
-    /** Light up to here stays as it is; what is brighter is pressed into the rest. */
-    private static final double KNEE = 0.8;
-
     /** Shares of the BT.2020 primaries in luminance. */
     private static final float RED = 0.2627f;
 
@@ -78,11 +75,15 @@ public enum DisplayCurve {
 
     private static final int LEVELS = 4096;
 
+    /** Light up to here stays as it is; what is brighter is pressed into the rest up to 1. */
+    private final double knee;
+
     private final float[] lights = new float[LEVELS];
     private final float[] gains = new float[LEVELS];
     private final byte[] codes = new byte[LEVELS];
 
-    DisplayCurve() {
+    DisplayCurve(double knee) {
+        this.knee = knee;
         for (int i = 0; i < LEVELS; i++) {
             double x = i / (LEVELS - 1.0);
             lights[i] = (float) light(x);
@@ -141,15 +142,16 @@ public enum DisplayCurve {
             float green = -0.1246f * r + 1.1329f * g - 0.0083f * b;
             float blue = -0.0182f * r - 0.1006f * g + 1.1187f * b;
             float brightest = Math.max(red, Math.max(green, blue));
-            float press = brightest <= KNEE ? 1 : (float) (pressed(brightest) / brightest);
+            float press = brightest <= knee ? 1 : (float) (pressed(brightest) / brightest);
             bgr[i] = codes[index(blue * press)];
             bgr[i + 1] = codes[index(green * press)];
             bgr[i + 2] = codes[index(red * press)];
         }
     }
 
-    private static double pressed(double light) {
-        return KNEE + (1 - KNEE) * (1 - Math.exp(-(light - KNEE) / (1 - KNEE)));
+    private double pressed(double light) {
+        double room = 1 - knee;
+        return room > 0 ? knee + room * (1 - Math.exp((knee - light) / room)) : knee;
     }
 
     private static int index(float light) {
