@@ -1,0 +1,157 @@
+package bendline.benchmark;
+
+import bendline.footage.Footage;
+import bendline.footage.FootageException;
+import bendline.simulate.Scenario;
+import bendline.simulate.ScenarioDeck;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * Renders fresh clips, analyses them without marks and prints how far that lies from the truth, beside the targets, the
+ * clips of a second simulator and three general trackers: {@code Benchmark PROJECT [--keep] [--clips N]}. With {@code
+ * --keep} clips that an earlier run left are used again: for work on the tracker, not for the table in the README.
+ */
+public final class Benchmark {
+
+    /** Used by no other code, so that nothing can have been tuned to these clips. */
+    private static final long SEED = 7_031_948;
+
+    /** Two dozen: each kind of stroke twice. */
+    private static final int CLIPS = 24;
+
+    private final Path folder;
+    private final boolean keep;
+    private final int count;
+    private final Analysts analyst;
+
+    private Benchmark(Path project, List<String> options) throws ReflectiveOperationException {
+        this.folder = project.resolve("target").resolve("benchmark");
+        this.keep = options.contains("--keep");
+        int at = options.indexOf("--clips");
+        this.count = at < 0 ? CLIPS : Integer.parseInt(options.get(at + 1));
+        this.analyst = Analysts.ours();
+    }
+
+    /** Runs it. */
+    public static void main(String[] args) throws Exception {
+        Path project =
+                Path.of(args.length == 0 ? "." : args[0]).toAbsolutePath().normalize();
+        new Benchmark(project, Arrays.asList(args)).run(project);
+    }
+
+    private void run(Path project) throws IOException, InterruptedException {
+        List<BenchmarkClip> own = ownClips();
+        List<ClipScore> ownScores = scores(own);
+        ClipScore all = ClipScore.pooled("own", ownScores);
+        BenchmarkTable table = new BenchmarkTable()
+                .say(String.format(
+                        Locale.ROOT,
+                        "Measured on %s by `mvn -q verify -Pbenchmark`. ✗ marks a missed target.",
+                        LocalDate.now(ZoneOffset.UTC)))
+                .set(all.clips() + " clips rendered for this (seed " + SEED + ")", all)
+                .details(all);
+        List<ClipScore> secondScores = scores(secondClips(project));
+        if (secondScores.isEmpty()) {
+            table.say("The clips of a second simulator are not here, so there are no rows for them.");
+        } else {
+            ClipScore second = ClipScore.pooled("second", secondScores);
+            table.set(second.clips() + " clips of a second, independent simulator", second)
+                    .details(second);
+        }
+        BenchmarkClip large = largest(own);
+        table.load(
+                large.truth().name() + describe(large.truth()),
+                Load.of("decode", large.file().toString()),
+                Load.of("analyse", large.file().toString()));
+        List<ClipScore> each = new ArrayList<>(ownScores);
+        each.addAll(secondScores);
+        table.clips("Clip by clip", each);
+        Files.writeString(folder.resolve("table.md"), table.toString());
+        System.out.println(table);
+    }
+
+    private List<BenchmarkClip> ownClips() throws IOException {
+        if (!keep) {
+            empty(folder);
+        }
+        Files.createDirectories(folder);
+        List<BenchmarkClip> clips = new ArrayList<>();
+        for (Scenario scenario : ScenarioDeck.deal(SEED, count)) {
+            Path file = folder.resolve(scenario.name() + ".mp4");
+            boolean there = keep && Files.exists(folder.resolve(scenario.name() + ".scenario.json"));
+            tell("rendering", scenario.name());
+            clips.add(there ? BenchmarkClip.existing(scenario, file) : BenchmarkClip.rendered(scenario, folder));
+        }
+        return clips;
+    }
+
+    private static List<BenchmarkClip> secondClips(Path project) throws IOException {
+        Path shared = Path.of(System.getProperty(
+                "bendline.shared", project.resolve("../shared").toString()));
+        Path rendered = shared.resolve("rendered");
+        List<BenchmarkClip> clips = new ArrayList<>();
+        if (Files.isDirectory(rendered)) {
+            try (Stream<Path> files = Files.list(rendered)) {
+                for (Path file : files.filter(f -> f.toString().endsWith(".mp4"))
+                        .sorted()
+                        .toList()) {
+                    clips.add(BenchmarkClip.secondSimulator(file));
+                }
+            }
+        }
+        return clips;
+    }
+
+    private List<ClipScore> scores(List<BenchmarkClip> clips) {
+        List<ClipScore> out = new ArrayList<>();
+        for (BenchmarkClip clip : clips) {
+            tell("analysing", clip.truth().name());
+            boolean rod = clip.truth().frames().stream().anyMatch(TruthFrame::tipInView);
+            Map<String, PointScore> baselines = rod ? Baselines.run(Footage.open(clip.file()), clip.truth()) : Map.of();
+            out.add(ClipScore.of(analyst.analyse(clip.file(), clip.setup()), clip.truth(), baselines));
+        }
+        return out;
+    }
+
+    private static BenchmarkClip largest(List<BenchmarkClip> clips) {
+        return clips.stream()
+                .max(Comparator.comparingLong(c -> (long) c.truth().width()
+                        * c.truth().height()
+                        * c.truth().frames().size()))
+                .orElseThrow(() -> new FootageException("no clip was rendered"));
+    }
+
+    private static String describe(TruthClip truth) {
+        return String.format(
+                Locale.ROOT,
+                " (%d×%d, %d frames)",
+                truth.width(),
+                truth.height(),
+                truth.frames().size());
+    }
+
+    private static void empty(Path folder) throws IOException {
+        if (Files.isDirectory(folder)) {
+            try (Stream<Path> files = Files.list(folder)) {
+                for (Path file : files.toList()) {
+                    Files.delete(file);
+                }
+            }
+        }
+    }
+
+    private static void tell(String what, String name) {
+        System.err.println(what + " " + name);
+    }
+}
