@@ -21,6 +21,7 @@ final class AnglerPainter {
     private final Stuff skin;
     private final Stuff neck;
     private final Stuff cap;
+    private final Stuff hair;
     private final Stuff boots;
     private final double stature;
     private final RodSpec rod;
@@ -37,6 +38,7 @@ final class AnglerPainter {
         Color face = pick(SKINS, random, light);
         this.skin = new Stuff(face, 0.12, random.nextLong());
         this.neck = new Stuff(face.darker(), 0.12, random.nextLong());
+        this.hair = new Stuff(new Color(light.on(0x3b2f25, 0.4)), 0.4, random.nextLong());
         this.cap = new Stuff(pick(CAPS, random, light), 0.3, random.nextLong());
         this.boots = new Stuff(new Color(light.on(0x2c2721, 0.4)), 0.4, random.nextLong());
         this.stature = scenario.statureM();
@@ -84,8 +86,8 @@ final class AnglerPainter {
     }
 
     private void leg(FigurePen pen, double[] hip, double[] knee, double[] foot, double k, Stuff cloth) {
-        pen.limb(hip, 0.105 * k, knee, 0.072 * k, cloth);
-        pen.limb(knee, 0.074 * k, foot, 0.060 * k, cloth);
+        pen.limb(hip, 0.118 * k, knee, 0.080 * k, cloth);
+        pen.limb(knee, 0.080 * k, foot, 0.066 * k, cloth);
         pen.limb(
                 new double[] {foot[0] - 0.05, foot[1] - 0.005},
                 0.058 * k,
@@ -95,19 +97,27 @@ final class AnglerPainter {
     }
 
     private void head(FigurePen pen, double[] head, double k) {
-        pen.blob(head, 0.098 * k, 0.122 * k, skin);
+        pen.blob(new double[] {head[0] - 0.025 * k, head[1] - 0.01 * k}, 0.088 * k, 0.105 * k, hair);
+        pen.blob(new double[] {head[0] + 0.012 * k, head[1] - 0.012 * k}, 0.084 * k, 0.112 * k, skin);
         pen.limb(
-                new double[] {head[0] + 0.085 * k, head[1] - 0.005},
-                0.016 * k,
-                new double[] {head[0] + 0.105 * k, head[1] - 0.02},
+                new double[] {head[0] + 0.082 * k, head[1] - 0.005 * k},
+                0.013 * k,
+                new double[] {head[0] + 0.104 * k, head[1] - 0.024 * k},
                 0.012 * k,
                 skin);
-        pen.blob(new double[] {head[0] - 0.02, head[1] + 0.055 * k}, 0.100 * k, 0.078 * k, cap);
         pen.limb(
-                new double[] {head[0] + 0.05, head[1] + 0.045 * k},
-                0.022 * k,
-                new double[] {head[0] + 0.16 * k, head[1] + 0.030 * k},
-                0.010 * k,
+                new double[] {head[0] + 0.070 * k, head[1] - 0.062 * k},
+                0.020 * k,
+                new double[] {head[0] + 0.018 * k, head[1] - 0.100 * k},
+                0.026 * k,
+                neck);
+        pen.blob(new double[] {head[0] - 0.030 * k, head[1] - 0.012 * k}, 0.018 * k, 0.028 * k, neck);
+        pen.blob(new double[] {head[0] - 0.012 * k, head[1] + 0.052 * k}, 0.100 * k, 0.074 * k, cap);
+        pen.limb(
+                new double[] {head[0] + 0.06 * k, head[1] + 0.040 * k},
+                0.018 * k,
+                new double[] {head[0] + 0.155 * k, head[1] + 0.022 * k},
+                0.009 * k,
                 cap);
     }
 

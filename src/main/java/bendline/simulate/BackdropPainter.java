@@ -31,7 +31,7 @@ final class BackdropPainter {
         things.mirrored();
         int[] bare = paint.rgb.clone();
         if (scenario.scene().tree()) {
-            new TreePainter(paint, camera, light, seed + 5).bare(camera.side() * -3.1, -6.5, 7.5);
+            new BareTree(camera, light, -6.5, seed).paint(paint, camera.side() * -3.1, 7.5);
         }
         things.paint();
         stillWhereCovered(paint, bare);

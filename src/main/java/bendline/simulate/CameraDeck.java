@@ -38,14 +38,15 @@ final class CameraDeck {
         boolean portrait = format[0] < format[1];
         double px = Math.max(format[0], format[1]);
         double focal = px * between(0.74, 0.84);
-        // Wide enough for the rod behind and before the angler, about 8.6 m.
-        double distance = between(1.0, 1.12) * 8.7 * focal / format[0];
+        // Wide enough for the rod behind and before the angler, high enough for it upright.
+        double view = portrait ? 8.7 / format[0] : 6.6 / format[1];
+        double distance = between(1.0, 1.15) * view * focal;
         double rate = format[2];
         double exposure = Math.min(0.8 / rate, Math.exp(between(Math.log(0.0008), Math.log(0.010))));
         boolean tripod = random.nextInt(5) < 2;
         double yaw = random.nextInt(3) == 0 ? between(-18, 18) : between(-5, 5);
         double height = between(1.2, 1.7);
-        double aimY = portrait ? 2.6 : between(2.5, 2.9);
+        double aimY = portrait ? between(2.4, 2.9) : between(2.5, 2.75);
         return new CameraSpec(
                 format[0],
                 format[1],

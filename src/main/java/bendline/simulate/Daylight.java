@@ -44,7 +44,9 @@ record Daylight(
 
     /** A surface colour in this light; lit is 0 in full shade, 1 facing the sun. */
     int on(int colour, double lit) {
-        double f = level * (1 - sun * 0.62 + sun * 1.05 * lit);
+        // Under a grey sky hollows are still darker than what faces upwards.
+        double contrast = 0.50 + 0.55 * sun;
+        double f = level * (1 - 0.62 * contrast + 1.1 * contrast * lit);
         return Paint.lit(Paint.mix(colour, tinted(colour), sun * 0.5 * lit), f);
     }
 

@@ -28,7 +28,7 @@ record Limbs(
         double lower = rod.handleM() - 0.05;
         double[] butt = {grip[0] - lower * Math.cos(m.angle()), grip[1] - lower * Math.sin(m.angle())};
         double lean = Math.max(-0.16, Math.min(0.20, 0.42 * (0.6 * grip[0] + 0.4 * butt[0] - 0.22))) * k;
-        double[] hip = {0.02 + 0.35 * lean, 0.95 * k};
+        double[] hip = {0.02 + 0.35 * lean, 0.93 * k};
         double[] shoulder = {0.02 + lean, 1.45 * k};
         double[] neck = {shoulder[0] + 0.015, shoulder[1] + 0.07 * k};
         double[] head = {shoulder[0] + 0.05, shoulder[1] + 0.20 * k};
@@ -42,10 +42,10 @@ record Limbs(
                 grip,
                 elbow(farShoulder, butt, 0.30 * k, 0.30 * k, 1),
                 butt,
-                elbow(hip, new double[] {0.34 * k, 0.06}, 0.47 * k, 0.47 * k, -1),
-                new double[] {0.34 * k, 0.06},
-                elbow(hip, new double[] {-0.30 * k, 0.06}, 0.47 * k, 0.47 * k, -1),
-                new double[] {-0.30 * k, 0.06});
+                elbow(hip, new double[] {0.27 * k, 0.07}, 0.455 * k, 0.455 * k, -1),
+                new double[] {0.27 * k, 0.07},
+                elbow(hip, new double[] {-0.22 * k, 0.07}, 0.455 * k, 0.455 * k, -1),
+                new double[] {-0.22 * k, 0.07});
     }
 
     /** The middle joint of a two-part limb; side +1 lies clockwise of the way from root to end. */

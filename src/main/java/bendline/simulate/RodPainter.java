@@ -87,14 +87,22 @@ final class RodPainter {
         double cos = Math.cos(m.angle());
         double sin = Math.sin(m.angle());
         double ppm = camera.pxPerMetre(m.handX(), m.handY());
-        // A fixed-spool reel hangs under the handle, towards the ground when the rod points forward.
-        double[][] parts = {{0.02, 0.055, 0.022}, {0.05, 0.085, 0.034}, {-0.03, 0.095, 0.030}};
+        // A fixed-spool reel on its foot hangs under the handle, towards the ground when the rod points forward.
+        double[][] parts = {
+            {0.0, 0.0, 0.012, 0.0, 0.06, 0.012}, {-0.03, 0.075, 0.024, 0.03, 0.075, 0.030},
+            {0.03, 0.075, 0.031, 0.075, 0.075, 0.027}, {-0.02, 0.09, 0.010, -0.045, 0.13, 0.014}
+        };
         for (double[] part : parts) {
-            double x = m.handX() + part[0] * cos + part[1] * sin;
-            double y = m.handY() + part[0] * sin - part[1] * cos;
-            Point p = map.apply(camera.plane(x, y));
-            canvas.stroke(p.x(), p.y(), part[2] * ppm, p.x() + 0.5, p.y(), part[2] * ppm, REEL, 0.45, 1);
+            Point a = beside(camera, map, m, cos, sin, part[0], part[1]);
+            Point b = beside(camera, map, m, cos, sin, part[3], part[4]);
+            canvas.stroke(a.x(), a.y(), part[2] * ppm, b.x(), b.y(), part[5] * ppm, REEL, 0.45, 1);
         }
+    }
+
+    /** A place along the handle and off it towards the reel's side, metres from the upper hand. */
+    private static Point beside(
+            PhoneCamera camera, Homography map, Motion.Moment m, double cos, double sin, double along, double off) {
+        return map.apply(camera.plane(m.handX() + along * cos + off * sin, m.handY() + along * sin - off * cos));
     }
 
     private void line(StreakCanvas canvas, PhoneCamera camera, Homography map, Motion.Moment m) {

@@ -1,6 +1,7 @@
 package bendline.simulate;
 
 import java.util.Random;
+import java.util.stream.IntStream;
 
 /** What the phone's sensor adds: brightness that drifts, and noise that grows with the light. */
 final class Sensor {
@@ -38,20 +39,22 @@ final class Sensor {
     /** Applies gain and noise to a frame of blue, green and red bytes in place. */
     void expose(byte[] bgr, int frame, double t) {
         int gain = (int) Math.round(gain(t) * 4096);
-        Random random = new Random(seed * 31 + frame);
-        int offset = 0;
-        for (int i = 0; i + 2 < bgr.length; i += 3) {
-            if (i % 1533 == 0) {
-                offset = random.nextInt(TILE);
-            }
-            for (int c = 0; c < 3; c++) {
-                int v = (bgr[i + c] & 255) * gain >> 12;
-                v = Math.min(255, v);
-                // 8 (scale) · 32 (tile) = 256
-                v += tile[offset] * scale[v] + 128 >> 8;
-                offset = offset + 1 & TILE - 1;
-                bgr[i + c] = (byte) Math.max(0, Math.min(255, v));
-            }
+        int run = 1 << 14;
+        IntStream.range(0, (bgr.length + run - 1) / run).parallel().forEach(part -> {
+            int from = part * run;
+            int offset = new Random(seed * 31 + 1009L * frame + part * 77_777L).nextInt(TILE);
+            expose(bgr, from, Math.min(bgr.length, from + run), gain, offset);
+        });
+    }
+
+    private void expose(byte[] bgr, int from, int to, int gain, int start) {
+        int offset = start;
+        for (int i = from; i < to; i++) {
+            int v = Math.min(255, (bgr[i] & 255) * gain >> 12);
+            // 8 (scale) times 32 (tile) is 256.
+            v += tile[offset] * scale[v] + 128 >> 8;
+            offset = offset + 1 & TILE - 1;
+            bgr[i] = (byte) Math.max(0, Math.min(255, v));
         }
     }
 }

@@ -33,11 +33,15 @@ final class TreePainter {
     void row(double z, double ground, double tall, double haze) {
         double left = edge(-1, z);
         double right = edge(1, z);
+        undergrowth(left, right, z - 1, ground, tall, haze);
         for (double x = left; x < right; x += tall * (0.22 + 0.30 * random.nextDouble())) {
             double size = tall * (0.6 + 0.65 * random.nextDouble());
             tree(x, ground, z + random.nextDouble() * 2, size, haze, random.nextInt(LEAVES.length));
         }
-        undergrowth(left, right, z, ground, tall, haze);
+        for (double x = left; x < right; x += tall * 0.05) {
+            double r = tall * (0.03 + 0.05 * random.nextDouble());
+            clump(x, ground + 0.4 * r, z + 3, r, 0.3 + 0.3 * random.nextDouble(), haze, LEAVES[random.nextInt(6)]);
+        }
     }
 
     private double edge(int side, double z) {
@@ -52,10 +56,16 @@ final class TreePainter {
         return x;
     }
 
+    /** Bushes and shade between the trunks: dark and tall at the back, lighter and low in front. */
     private void undergrowth(double left, double right, double z, double ground, double tall, double haze) {
-        for (double x = left; x < right; x += tall * 0.045) {
-            double r = tall * (0.05 + 0.06 * random.nextDouble());
-            clump(x, ground + r * 0.5, z + 1, r, 0.25 + 0.3 * random.nextDouble(), haze, LEAVES[random.nextInt(6)]);
+        for (int pass = 0; pass < 3; pass++) {
+            double high = tall * (0.34 - 0.13 * pass);
+            for (double x = left; x < right; x += tall * (0.06 - 0.012 * pass)) {
+                double r = tall * (0.10 - 0.025 * pass) * (0.7 + 0.7 * random.nextDouble());
+                double y = ground + high * random.nextDouble();
+                double lit = 0.12 + 0.16 * pass + 0.25 * random.nextDouble();
+                clump(x, y, z + 0.5 + pass, r, lit, haze, LEAVES[random.nextInt(6)]);
+            }
         }
     }
 
@@ -71,13 +81,13 @@ final class TreePainter {
                 Math.max(1, 0.022 * tall * ppm),
                 haze);
         int leaf = Paint.mix(LEAVES[kind], LEAVES[random.nextInt(LEAVES.length)], 0.5 * random.nextDouble());
-        int clumps = 70;
+        int clumps = 100;
         for (int i = 0; i < clumps; i++) {
             double a = 2 * Math.PI * random.nextDouble();
             double out = Math.sqrt(random.nextDouble());
             double dx = crown * out * Math.cos(a);
             double dy = tall * 0.40 * out * Math.sin(a);
-            double r = crown * (0.14 + 0.20 * random.nextDouble()) * (1.15 - 0.4 * out);
+            double r = crown * (0.11 + 0.19 * random.nextDouble()) * (1.15 - 0.4 * out);
             // Deep clumps first and dark, outer ones last and bright; the top and the sun's side brightest.
             double depth = (double) i / clumps;
             double lit =
@@ -115,49 +125,9 @@ final class TreePainter {
                     continue;
                 }
                 double fine = grain.at(px / (0.55 * leafSize) + 50, py / (0.55 * leafSize));
-                double face = lit - 0.34 * dy / r - 0.12 * dx / r + 0.55 * (fine - 0.5);
+                double face = lit - 0.36 * dy / r - 0.12 * dx / r + 0.75 * (fine - 0.5) + 0.3 * (ragged - 0.5);
                 int colour = Paint.mix(light.on(leaf, Math.max(0, Math.min(1.1, face))), light.haze(), haze);
                 paint.blend(px, py, colour, Noise.step(1.0, 0.80, d));
-            }
-        }
-    }
-
-    /** A leafless tree near by: a trunk that forks again and again into twigs. */
-    void bare(double x, double z, double tall) {
-        branch(x, 0, z, Math.PI / 2 + 0.1, tall * 0.30, tall * 0.030, 7);
-    }
-
-    private void branch(double x, double y, double z, double angle, double length, double half, int left) {
-        if (left == 0) {
-            return;
-        }
-        double bend = 0.2 * (random.nextDouble() - 0.5);
-        double ex = x + length * Math.cos(angle + bend);
-        double ey = y + length * Math.sin(angle + bend);
-        bar(x, y, ex, ey, z, half, 0.72 * half);
-        int forks = left > 5 ? 2 : 2 + random.nextInt(2);
-        for (int i = 0; i < forks; i++) {
-            double turn =
-                    (i - (forks - 1) / 2.0) * (0.5 + 0.4 * random.nextDouble()) + 0.25 * (random.nextDouble() - 0.5);
-            branch(ex, ey, z, angle + turn, length * (0.66 + 0.18 * random.nextDouble()), 0.62 * half, left - 1);
-        }
-    }
-
-    private void bar(double x0, double y0, double x1, double y1, double z, double half0, double half1) {
-        bendline.geometry.Point a = camera.scene(x0, y0, z);
-        bendline.geometry.Point b = camera.scene(x1, y1, z);
-        double ppm = camera.scene(x0, y0 + 1, z).distance(a);
-        double n = Math.max(1, a.distance(b));
-        for (double s = 0; s <= n; s += 0.5) {
-            double f = s / n;
-            double px = a.x() + f * (b.x() - a.x()) + paint.margin;
-            double py = a.y() + f * (b.y() - a.y()) + paint.margin;
-            double r = Math.max(0.35, ppm * (half0 + f * (half1 - half0)));
-            for (int dx = (int) -Math.ceil(r); dx <= Math.ceil(r); dx++) {
-                double side = dx / Math.max(1, r);
-                double share = Math.max(0, Math.min(1, r + 0.5 - Math.abs(dx)));
-                int colour = light.on(TRUNK, 0.45 - 0.35 * side + 0.25 * (grain.at(px / 2, py / 5) - 0.5));
-                paint.blend((int) px + dx, (int) py, colour, share * 0.8);
             }
         }
     }
