@@ -204,7 +204,7 @@ final class CastSections {
 
     private void check(Check check, String id) {
         html.open("li");
-        html.open("span").leaf("b", check.measure().label());
+        html.open("span").leaf("b", Words.capital(check.measure().label()));
         String value = check.measure().value() == null ? "" : Words.measured(check.measure()) + ", ";
         html.text(": " + value + StateWords.says(check));
         html.close().raw(LimitLine.draw(check, id));
@@ -258,7 +258,7 @@ final class CastSections {
         List.of("What", "Value", "Rests on").forEach(h -> html.leaf("th", h, "scope", "col"));
         html.close().close().open("tbody");
         for (Measure m : known) {
-            html.open("tr").leaf("th", m.label(), "scope", "row");
+            html.open("tr").leaf("th", Words.capital(m.label()), "scope", "row");
             html.leaf("td", Words.measured(m), "class", "number").leaf("td", m.basis(), "class", "basis");
             html.close();
         }
@@ -275,7 +275,7 @@ final class CastSections {
         }
         s.measures().stream()
                 .filter(m -> m.value() == null)
-                .forEach(m -> rows.add(new String[] {m.label(), m.basis()}));
+                .forEach(m -> rows.add(new String[] {Words.capital(m.label()), m.basis()}));
         if (rows.isEmpty()) {
             return;
         }

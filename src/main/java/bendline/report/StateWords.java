@@ -31,7 +31,7 @@ final class StateWords {
             return "cannot tell: " + check.measure().basis();
         }
         String side = check.worseAbove() ? "above " : "below ";
-        String limit = side + Words.inUnit(check.limit(), check.measure().unit());
+        String limit = side + Words.alike(check.limit(), check.measure());
         return switch (check.verdict()) {
             case FOUND -> "a fault " + limit + "; speaks for it";
             case CLEAR -> "a fault " + limit + "; speaks against it";

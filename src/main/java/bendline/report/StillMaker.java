@@ -109,7 +109,7 @@ final class StillMaker {
         g.scale(scale, scale);
         g.translate(-crop.x, -crop.y);
         g.drawImage(picture.image(), 0, 0, null);
-        painter.paint(g, picture.index(), Math.max(1, width / 360.0) / scale);
+        painter.paint(g, picture.index(), Math.max(1, width / 300.0) / scale);
         g.dispose();
         if (Lettering.works()) {
             letter(out, picture);

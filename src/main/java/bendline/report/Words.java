@@ -19,17 +19,28 @@ final class Words {
         if (value == null) {
             return "cannot tell";
         }
-        String unit = unit(m.unit());
+        double factor = isShare(m) ? 100 : 1;
         if (!Double.isFinite(m.plusMinus())) {
-            return plain(value, 3) + unit;
+            return plain(factor * value, 3) + unit(m);
         }
-        int decimals = decimals(m.plusMinus());
-        return fixed(value, decimals) + " ± " + fixed(m.plusMinus(), decimals) + unit;
+        double plusMinus = factor * m.plusMinus();
+        int decimals = decimals(plusMinus);
+        return fixed(factor * value, decimals) + " ± " + fixed(plusMinus, decimals) + unit(m);
     }
 
-    /** A number in the unit of a measure. */
-    static String inUnit(double value, String unit) {
-        return plain(value, 3) + unit(unit);
+    /** Another number of the same kind as a measure. */
+    static String alike(double value, Measure m) {
+        return plain(isShare(m) ? 100 * value : value, 3) + unit(m);
+    }
+
+    /** Compressions are shares of the straight length; the charts show them in per cent, so words do too. */
+    private static boolean isShare(Measure m) {
+        return m.unit().equals("1") && m.id().startsWith("compression");
+    }
+
+    /** With a capital at its head. */
+    static String capital(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     /** Decimals that show an uncertainty with two digits where its first is 1, else with one. */
@@ -42,12 +53,12 @@ final class Words {
         return Math.max(0, Math.min(4, -magnitude + (startsWithOne ? 1 : 0)));
     }
 
-    private static String unit(String unit) {
-        return switch (unit) {
-            case "1" -> "";
+    private static String unit(Measure m) {
+        return switch (m.unit()) {
+            case "1" -> isShare(m) ? "\u00a0%" : "";
             case "deg" -> "°";
             case "deg/s" -> " °/s";
-            default -> "\u00a0" + unit;
+            default -> "\u00a0" + m.unit();
         };
     }
 

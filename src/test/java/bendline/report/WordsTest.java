@@ -30,6 +30,13 @@ class WordsTest {
     }
 
     @Test
+    void compressionIsSaidInPerCentAsInTheCharts() {
+        Measure m = new Measure("compression", "deepest compression", "1", 0.1163, 0.0041, "b");
+        assertThat(Words.measured(m)).isEqualTo("11.6 ± 0.4\u00a0%");
+        assertThat(Words.alike(0.08, m)).isEqualTo("8\u00a0%");
+    }
+
+    @Test
     void whatIsNotKnownIsSaidInWords() {
         assertThat(Words.measured(Measure.unknown("x", "x", "s", "why"))).isEqualTo("cannot tell");
     }
