@@ -101,7 +101,7 @@ public final class PointFlow {
                 Mat to = write(is);
                 Mat inliers = new Mat();
                 Mat map = opencv_calib3d.findHomography(
-                        from, to, opencv_calib3d.USAC_MAGSAC, 0.8, inliers, 2000, 0.995)) {
+                        from, to, opencv_calib3d.RANSAC, 0.8, inliers, 300, 0.99)) {
             if (map == null || map.empty()) {
                 return null;
             }

@@ -1,5 +1,6 @@
 package bendline.scene;
 
+import bendline.image.Extremes;
 import bendline.image.Luma;
 import bendline.image.Plane;
 import java.util.Arrays;
@@ -8,15 +9,23 @@ import java.util.List;
 /**
  * What the reference picture looks like when nothing moves in it, and how much it flickers.
  *
+ * <p>Registration is never better than a few tenths of a pixel, and in foliage or reeds that alone makes large
+ * differences. So a frame is compared not with one value but with the range that the background takes in the 3 × 3
+ * neighbourhood: only what is darker or brighter than everything near counts.
+ *
  * @param median grey value
- * @param noise spread of the grey value over time (1.4826 · median absolute deviation), at least {@link #QUIET}
+ * @param low smallest median in the neighbourhood
+ * @param high largest median in the neighbourhood
+ * @param noise how far frames usually stray out of that range, at least {@link #QUIET}
  */
-public record Background(Plane median, Plane noise) {
+public record Background(Plane median, Plane low, Plane high, Plane noise) {
 
     /** Grey levels; below this, compression and sensor noise make every difference doubtful. */
     public static final float QUIET = 1.5f;
 
     private static final int GAIN_SAMPLES = 6000;
+    /** The share of frames whose straying the noise covers; a blank passes over a pixel in far fewer than the rest. */
+    private static final double COVERED = 0.8;
 
     /**
      * The median over frames that already lie in reference coordinates.
@@ -30,7 +39,6 @@ public record Background(Plane median, Plane noise) {
         int width = samples.get(0).width();
         int height = samples.get(0).height();
         float[] median = new float[width * height];
-        float[] noise = new float[width * height];
         int n = samples.size();
         int[] values = new int[n];
         byte[][] pixels = samples.stream().map(Luma::pixels).toArray(byte[][]::new);
@@ -39,15 +47,25 @@ public record Background(Plane median, Plane noise) {
                 values[k] = pixels[k][i] & 0xff;
             }
             Arrays.sort(values);
-            int m = values[n / 2];
-            median[i] = n % 2 == 1 ? m : (values[n / 2 - 1] + m) / 2f;
-            for (int k = 0; k < n; k++) {
-                values[k] = Math.abs(values[k] - m);
-            }
-            Arrays.sort(values);
-            noise[i] = Math.max(QUIET, 1.4826f * values[n / 2]);
+            median[i] = n % 2 == 1 ? values[n / 2] : (values[n / 2 - 1] + values[n / 2]) / 2f;
         }
-        return new Background(new Plane(width, height, median), new Plane(width, height, noise));
+        Plane middle = new Plane(width, height, median);
+        Plane low = Extremes.lowest(middle);
+        Plane high = Extremes.highest(middle);
+        float[] noise = new float[width * height];
+        float[] strays = new float[n];
+        for (int i = 0; i < noise.length; i++) {
+            for (int k = 0; k < n; k++) {
+                strays[k] = Math.abs(stray(pixels[k][i] & 0xff, low.values()[i], high.values()[i]));
+            }
+            Arrays.sort(strays);
+            noise[i] = Math.max(QUIET, strays[(int) (COVERED * (n - 1))]);
+        }
+        return new Background(middle, low, high, new Plane(width, height, noise));
+    }
+
+    private static float stray(float value, float low, float high) {
+        return value < low ? value - low : value > high ? value - high : 0;
     }
 
     /**
@@ -57,11 +75,12 @@ public record Background(Plane median, Plane noise) {
     public Plane difference(Luma inReference) {
         float[] gain = gain(inReference);
         float[] out = new float[inReference.pixels().length];
-        float[] m = median.values();
+        float[] lo = low.values();
+        float[] hi = high.values();
         float[] s = noise.values();
         byte[] p = inReference.pixels();
         for (int i = 0; i < out.length; i++) {
-            out[i] = ((p[i] & 0xff) - gain[0] * m[i] - gain[1]) / s[i];
+            out[i] = stray(((p[i] & 0xff) - gain[1]) / gain[0], lo[i], hi[i]) / s[i];
         }
         return new Plane(median.width(), median.height(), out);
     }

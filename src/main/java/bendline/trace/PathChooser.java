@@ -1,53 +1,59 @@
 package bendline.trace;
 
 import bendline.geometry.Polyline;
-import bendline.trace.PolarSearch.Candidate;
+import bendline.trace.BlankFitter.Fit;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One candidate a frame, or none, such that evidence and continuity are best over the whole clip at once (dynamic
+ * One fitted curve a frame, or none, such that evidence and continuity are best over the whole clip at once (dynamic
  * programming over frames). A single frame may be overruled by its neighbours; a jump must pay for itself.
  */
 final class PathChooser {
 
-    /** Price of a mean displacement of one pixel a frame, in the units of a candidate's score. */
+    /** Evidence of a frame in which nothing is taken, as a share of the clip's usual evidence. */
+    private static final double NONE_SHARE = 0.15;
+    /** Price of going from none to a curve or back, as a share of the usual evidence. */
+    private static final double SWITCH_SHARE = 0.05;
+
     private final double movePrice;
-    /** Score of a frame in which no candidate is taken. */
     private final double noneScore;
-    /** Price of going from none to a candidate or back. */
     private final double switchPrice;
 
-    /** @param heightPx picture height, which sets the scale of scores and moves */
-    PathChooser(double heightPx) {
-        movePrice = 2.0;
-        noneScore = 0.1 * heightPx;
-        switchPrice = 0.05 * heightPx;
+    /**
+     * @param choices per frame
+     * @param heightPx picture height, pixels; a mean displacement of half of it in one frame costs the usual evidence
+     */
+    PathChooser(List<List<Fit>> choices, double heightPx) {
+        double[] best = choices.stream()
+                .mapToDouble(c -> c.stream().mapToDouble(Fit::evidence).max().orElse(0))
+                .sorted()
+                .toArray();
+        double usual = best.length == 0 ? 0 : best[best.length / 2];
+        movePrice = usual / (0.5 * heightPx);
+        noneScore = NONE_SHARE * usual;
+        switchPrice = SWITCH_SHARE * usual;
     }
 
-    /**
-     * @param candidates per frame, may be empty lists
-     * @return per frame the chosen candidate or null
-     */
-    @Nullable
-    Candidate[] choose(List<List<Candidate>> candidates) {
-        int n = candidates.size();
+    /** Per frame the chosen curve or null. */
+    @Nullable Fit[] choose(List<List<Fit>> choices) {
+        int n = choices.size();
         double[][] score = new double[n][];
         int[][] from = new int[n][];
         for (int t = 0; t < n; t++) {
-            List<Candidate> here = candidates.get(t);
+            List<Fit> here = choices.get(t);
             score[t] = new double[here.size() + 1];
             from[t] = new int[here.size() + 1];
             for (int k = 0; k <= here.size(); k++) {
-                double own = k < here.size() ? here.get(k).score() : noneScore;
-                score[t][k] = own + (t == 0 ? 0 : bestFrom(candidates.get(t - 1), score[t - 1], here, k, from[t]));
+                double own = k < here.size() ? here.get(k).evidence() : noneScore;
+                score[t][k] = own + (t == 0 ? 0 : bestFrom(choices.get(t - 1), score[t - 1], here, k, from[t]));
             }
         }
-        return backtrack(candidates, score, from);
+        return backtrack(choices, score, from);
     }
 
-    private double bestFrom(List<Candidate> before, double[] score, List<Candidate> here, int k, int[] from) {
+    private double bestFrom(List<Fit> before, double[] score, List<Fit> here, int k, int[] from) {
         double best = Double.NEGATIVE_INFINITY;
         for (int q = 0; q <= before.size(); q++) {
             boolean wasNone = q == before.size();
@@ -58,8 +64,7 @@ final class PathChooser {
             } else if (wasNone || isNone) {
                 price = switchPrice;
             } else {
-                price = movePrice
-                        * displacement(before.get(q).curve(), here.get(k).curve());
+                price = movePrice * displacement(before.get(q).line(), here.get(k).line());
             }
             if (score[q] - price > best) {
                 best = score[q] - price;
@@ -69,9 +74,9 @@ final class PathChooser {
         return best;
     }
 
-    private static @Nullable Candidate[] backtrack(List<List<Candidate>> candidates, double[][] score, int[][] from) {
-        int n = candidates.size();
-        @Nullable Candidate[] out = new Candidate[n];
+    private static @Nullable Fit[] backtrack(List<List<Fit>> choices, double[][] score, int[][] from) {
+        int n = choices.size();
+        @Nullable Fit[] out = new Fit[n];
         if (n == 0) {
             return out;
         }
@@ -80,17 +85,17 @@ final class PathChooser {
             k = score[n - 1][q] > score[n - 1][k] ? q : k;
         }
         for (int t = n - 1; t >= 0; t--) {
-            out[t] = k < candidates.get(t).size() ? candidates.get(t).get(k) : null;
+            out[t] = k < choices.get(t).size() ? choices.get(t).get(k) : null;
             k = from[t][k];
         }
         return out;
     }
 
-    /** Mean distance between two curves at equal arc lengths from the hands, over the shorter one. */
+    /** Mean distance between two curves at equal arc lengths from their outer ends, over the shorter one. */
     static double displacement(Polyline a, Polyline b) {
         double length = Math.min(a.length(), b.length());
-        return Arrays.stream(new double[] {0.1, 0.3, 0.5, 0.7, 0.9})
-                .map(f -> a.at(f * length).distance(b.at(f * length)))
+        return Arrays.stream(new double[] {0.05, 0.25, 0.5, 0.75, 0.95})
+                .map(f -> a.at(a.length() - f * length).distance(b.at(b.length() - f * length)))
                 .average()
                 .orElse(0);
     }

@@ -204,7 +204,7 @@ final class PolarSearch {
         int lastHalf = -1;
         for (double width : WIDTHS_PX) {
             int half = (int) Math.round(width / columnPx / 2);
-            if (half == lastHalf || 4 * half > n / 4) {
+            if (half == lastHalf || 4 * half > n / 4 || width > Blur.widest(radius)) {
                 continue;
             }
             lastHalf = half;

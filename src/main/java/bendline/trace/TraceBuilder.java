@@ -1,0 +1,90 @@
+package bendline.trace;
+
+import bendline.footage.ClipInfo;
+import bendline.geometry.Point;
+import bendline.geometry.Polyline;
+import bendline.scene.CameraMotion;
+import bendline.trace.BlankFitter.Fit;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Puts the followed curves and blobs together into the trace that later stages read. */
+final class TraceBuilder {
+
+    private static final int BLANK_POINTS = 25;
+    /** Floor under every stated radius: registration and sampling, pixels. */
+    private static final double FLOOR_PX = 0.4;
+
+    private final ClipInfo info;
+    private final CameraMotion motion;
+    private final RodLength.Estimate length;
+    private final GripFinder.FreeLength free;
+
+    TraceBuilder(ClipInfo info, CameraMotion motion, RodLength.Estimate length, GripFinder.FreeLength free) {
+        this.info = info;
+        this.motion = motion;
+        this.length = length;
+        this.free = free;
+    }
+
+    Trace build(List<Look> looks, List<Tracked> rigs) {
+        List<FrameTrace> frames = new ArrayList<>(looks.size());
+        for (int t = 0; t < looks.size(); t++) {
+            Look look = looks.get(t);
+            Fit fit = look.chosen();
+            frames.add(fit == null ? lost(t, looks, rigs.get(t)) : found(t, look.seconds(), fit, rigs.get(t)));
+        }
+        double sd = Math.hypot(free.sdPx(), length.sdPx());
+        return new Trace(info.width(), info.height(), frames, motion, free.px(), sd, null);
+    }
+
+    private FrameTrace found(int t, double seconds, Fit fit, Tracked rig) {
+        Polyline line = fit.line();
+        Point tip = line.last();
+        double sd = Math.sqrt((sq(fit.alongSdPx()) + sq(fit.acrossSdPx())) / 2 + sq(FLOOR_PX));
+        Point inPicture = motion.toPicture(t, tip);
+        boolean inside = inPicture.x() >= 0
+                && inPicture.y() >= 0
+                && inPicture.x() < info.width()
+                && inPicture.y() < info.height();
+        double gripAt = Math.max(0, line.length() - free.px());
+        Polyline blank = piece(line, gripAt);
+        double gripSd = Math.hypot(free.sdPx(), sd);
+        return new FrameTrace(
+                t,
+                seconds,
+                Tracked.seen(blank.first(), gripSd),
+                inside ? Tracked.seen(tip, sd) : Tracked.notSeen(tip, "out of the picture"),
+                rig,
+                blank,
+                Math.max(0.002, fit.directionSd()));
+    }
+
+    private FrameTrace lost(int t, List<Look> looks, Tracked rig) {
+        Neighbours.Prediction p = Neighbours.at(t, looks);
+        @Nullable Point tip = p == null ? null : p.line().last();
+        @Nullable Point grip = p == null ? null : p.line().at(Math.max(0, p.line().length() - free.px()));
+        String why = "the blank could not be told from its surroundings";
+        return new FrameTrace(
+                t,
+                looks.get(t).seconds(),
+                Tracked.notSeen(grip, why),
+                Tracked.notSeen(tip, why),
+                rig,
+                null,
+                Double.NaN);
+    }
+
+    private static Polyline piece(Polyline line, double from) {
+        List<Point> points = new ArrayList<>(BLANK_POINTS);
+        for (int k = 0; k < BLANK_POINTS; k++) {
+            points.add(line.at(from + (line.length() - from) * k / (BLANK_POINTS - 1)));
+        }
+        return new Polyline(points);
+    }
+
+    private static double sq(double x) {
+        return x * x;
+    }
+}
