@@ -70,6 +70,16 @@ public final class Polyline {
         return new Polyline(out);
     }
 
+    /** From the first vertex to arc length {@code s}, with as many vertices; beyond the end it continues straight. */
+    public Polyline cut(double s) {
+        int count = points.size();
+        List<Point> out = new ArrayList<>(count);
+        for (int i = 0; i < count; i++) {
+            out.add(at(s * i / (count - 1)));
+        }
+        return new Polyline(out);
+    }
+
     /** Every vertex mapped. */
     public Polyline map(UnaryOperator<Point> f) {
         return new Polyline(points.stream().map(f).toList());

@@ -23,6 +23,15 @@ public record Plane(int width, int height, float[] values) {
         return new Plane(width, height, new float[width * height]);
     }
 
+    /** A copy of the part inside an area, whose corner becomes the origin. */
+    public Plane cut(Area area) {
+        float[] out = new float[area.width() * area.height()];
+        for (int row = 0; row < area.height(); row++) {
+            System.arraycopy(values, (area.top() + row) * width + area.left(), out, row * area.width(), area.width());
+        }
+        return new Plane(area.width(), area.height(), out);
+    }
+
     /** Value at a column and row inside the plane. */
     public float at(int column, int row) {
         return values[row * width + column];

@@ -19,25 +19,32 @@ public final class Warp {
      * outside the source repeats its edge.
      */
     public static Luma apply(Luma source, Homography map) {
-        if (map.equals(Homography.IDENTITY)) {
+        return apply(source, map, new Area(0, 0, source.width(), source.height()));
+    }
+
+    /** The same, only for an area of the target, whose top left corner becomes the origin. */
+    public static Luma apply(Luma source, Homography map, Area area) {
+        if (map.equals(Homography.IDENTITY) && area.covers(source)) {
             return source;
         }
         // OpenCV puts the centre of the first pixel at (0, 0).
-        Homography m = Homography.shift(0.5, 0.5).then(map).then(Homography.shift(-0.5, -0.5));
-        byte[] out = new byte[source.pixels().length];
+        Homography m = Homography.shift(0.5, 0.5)
+                .then(map)
+                .then(Homography.shift(-0.5 - area.left(), -0.5 - area.top()));
+        byte[] out = new byte[area.width() * area.height()];
         try (BytePointer in = new BytePointer(source.pixels());
                 BytePointer result = new BytePointer(out.length);
                 DoublePointer values = new DoublePointer(m.a(), m.b(), m.c(), m.d(), m.e(), m.f(), m.g(), m.h(), 1);
                 Mat from = new Mat(source.height(), source.width(), opencv_core.CV_8UC1, in);
-                Mat to = new Mat(source.height(), source.width(), opencv_core.CV_8UC1, result);
+                Mat to = new Mat(area.height(), area.width(), opencv_core.CV_8UC1, result);
                 Mat matrix = new Mat(3, 3, opencv_core.CV_64FC1, values);
-                Size size = new Size(source.width(), source.height());
+                Size size = new Size(area.width(), area.height());
                 Scalar border = new Scalar(0)) {
             opencv_imgproc.warpPerspective(
                     from, to, matrix, size, opencv_imgproc.INTER_LINEAR, opencv_core.BORDER_REPLICATE, border);
             result.get(out);
         }
-        return new Luma(source.width(), source.height(), out);
+        return new Luma(area.width(), area.height(), out);
     }
 
     /** The plane reduced by a whole factor, each pixel the mean of a square. */

@@ -1,5 +1,6 @@
 package bendline.scene;
 
+import bendline.image.Area;
 import bendline.image.Extremes;
 import bendline.image.Luma;
 import bendline.image.Plane;
@@ -79,10 +80,17 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
         float[] hi = high.values();
         float[] s = noise.values();
         byte[] p = inReference.pixels();
+        float scale = 1 / gain[0];
         for (int i = 0; i < out.length; i++) {
-            out[i] = stray(((p[i] & 0xff) - gain[1]) / gain[0], lo[i], hi[i]) / s[i];
+            float value = ((p[i] & 0xff) - gain[1]) * scale;
+            out[i] = value < lo[i] ? (value - lo[i]) / s[i] : value > hi[i] ? (value - hi[i]) / s[i] : 0;
         }
         return new Plane(median.width(), median.height(), out);
+    }
+
+    /** The part of this background inside an area, whose corner becomes the origin. */
+    public Background cut(Area area) {
+        return new Background(median.cut(area), low.cut(area), high.cut(area), noise.cut(area));
     }
 
     /** Least squares of frame = gain · background + offset over quiet pixels, refitted without what has moved. */

@@ -15,7 +15,6 @@ import org.jspecify.annotations.Nullable;
 final class BlankFitter {
 
     static final int DEGREE = 6;
-    private static final double[] REACH_PX = {14, 9, 6};
     private static final int POINTS = 60;
 
     private final double heightPx;
@@ -36,28 +35,27 @@ final class BlankFitter {
     /**
      * A fitted centre line.
      *
-     * @param line from the inner end of the rod to the tip, pixels
+     * @param line from the inner end of what is visible to the tip, pixels
      * @param acrossSdPx 68 % uncertainty of the tip across the blank, pixels
      * @param alongSdPx of the tip along the blank, pixels
      * @param directionSd of the direction near the hands, radians
-     * @param profile ridge strength by distance from the tip inwards, one entry per {@link Strip#STEP_PX}
      * @param blurPx width of the blank's picture near the tip, pixels
      * @param evidence summed strength over the line, capped, strength times pixels
-     * @param coverage share of the line that shows the blank
+     * @param coverage share of the rod's length that shows the blank
      */
     record Fit(
             Polyline line,
             double acrossSdPx,
             double alongSdPx,
             double directionSd,
-            double[] profile,
             double blurPx,
             double evidence,
-            double coverage) {}
+            double coverage) {
 
-    /** @return null where no continuous ridge is left */
-    @Nullable Fit fit(Plane difference, Polyline seed) {
-        return fit(difference, seed, REACH_PX);
+        /** The same with the tip elsewhere along the blank. */
+        Fit withTip(Polyline moved, double sdPx) {
+            return new Fit(moved, acrossSdPx, sdPx, directionSd, blurPx, evidence, coverage);
+        }
     }
 
     /**
@@ -66,21 +64,21 @@ final class BlankFitter {
      */
     @Nullable Fit fit(Plane difference, Polyline seed, double... reachPx) {
         Polyline line = seed;
-        Fit fit = null;
+        Ridge ridge = null;
         for (double reach : reachPx) {
             if (line.length() < 0.05 * heightPx) {
                 return null;
             }
-            fit = refine(difference, line, reach);
-            if (fit == null) {
+            ridge = refine(difference, line, reach);
+            if (ridge == null) {
                 return null;
             }
-            line = fit.line();
+            line = ridge.line();
         }
-        return fit;
+        return ridge == null ? null : withTip(difference, ridge);
     }
 
-    private @Nullable Fit refine(Plane difference, Polyline line, double reachPx) {
+    private @Nullable Ridge refine(Plane difference, Polyline line, double reachPx) {
         double length = line.length();
         PolynomialCurve curve = PolynomialCurve.through(line.resampled(POINTS), DEGREE);
         double perStation = 2 * Strip.STEP_PX / length;
@@ -101,62 +99,80 @@ final class BlankFitter {
         for (int i = 0; i < stations; i++) {
             q[i] = strip.strength[i][path[i]];
         }
-        Extent extent = extent(q, inner, stations - outer);
-        if (extent.measuredTo() - extent.measuredFrom() < 0.05 * heightPx / Strip.STEP_PX) {
+        int third = (stations - inner - outer) / 3;
+        int from = RodEnds.end(q, inner + third, -1);
+        int to = RodEnds.end(q, stations - outer - third, 1);
+        if (to - from < 0.05 * heightPx / Strip.STEP_PX) {
             return null;
         }
-        OffsetFit offsets = new OffsetFit(strip, path, q, extent.measuredFrom(), extent.measuredTo());
+        OffsetFit offsets = new OffsetFit(strip, path, q, from, to);
         List<Point> points = new ArrayList<>(POINTS);
         for (int k = 0; k < POINTS; k++) {
-            double i = extent.from() + (extent.tip() - extent.from()) * k / (POINTS - 1);
+            double i = from + (double) (to - from) * k / (POINTS - 1);
             points.add(across(curve, first + i * perStation, offsets.at(i)));
         }
-        return result(new Polyline(points), extent, offsets, strip, path, q);
+        return new Ridge(
+                new Polyline(points), offsets.sdAt(to), offsets.slopeSdAt(from), RodEnds.median(widths(strip, path), to - 20, to));
+    }
+
+    private static double[] widths(Strip strip, int[] path) {
+        double[] out = new double[path.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = strip.width[i][path[i]];
+        }
+        return out;
     }
 
     /**
-     * @param from inner end of the rod, station
-     * @param tip outer end, fractional station
-     * @param tipSd its uncertainty, stations
-     * @param measuredFrom first station that shows the blank
-     * @param measuredTo last station that shows the blank
-     * @param coverage share of stations that show it
+     * @param line over the stretch that shows the blank, pixels
+     * @param acrossSdPx of its outer end
+     * @param directionSd of its inner end, radians
+     * @param blurPx width of the blank's picture near the outer end
      */
-    private record Extent(double from, double tip, double tipSd, int measuredFrom, int measuredTo, double coverage) {}
+    private record Ridge(Polyline line, double acrossSdPx, double directionSd, double blurPx) {}
 
-    private Extent extent(double[] q, int seedFrom, int seedTo) {
-        int third = (seedTo - seedFrom) / 3;
-        if (Double.isNaN(lengthPx)) {
-            int from = RodEnds.end(q, seedFrom + third, -1);
-            int to = RodEnds.end(q, seedTo - third, 1);
-            double crossing = RodEnds.crossing(q, to, 5);
-            return new Extent(from, Double.isNaN(crossing) ? to : crossing, 1, from, to, 1);
+    /**
+     * Where the tip is along the line. Now that the line is known to a pixel, only what lies right on it and is as wide as
+     * the blank is asked, so that much weaker evidence counts than while searching.
+     */
+    private @Nullable Fit withTip(Plane difference, Ridge ridge) {
+        Polyline line = ridge.line();
+        double length = line.length();
+        PolynomialCurve curve = PolynomialCurve.through(line.resampled(POINTS), DEGREE);
+        double perStation = 2 * Strip.STEP_PX / length;
+        int outer = (int) (outwardPx(length) / Strip.STEP_PX);
+        int inside = (int) (length / Strip.STEP_PX);
+        double widest = 1.5 * ridge.blurPx() + 2.5;
+        Strip strip = new Strip(difference, curve, -1, perStation, inside + outer, 3, i -> widest);
+        double[] q = new double[inside + outer];
+        for (int i = 0; i < q.length; i++) {
+            for (float s : strip.strength[i]) {
+                q[i] = Math.max(q[i], s);
+            }
         }
-        int stations = (int) Math.round(lengthPx / Strip.STEP_PX);
-        RodEnds.Window w = RodEnds.window(q, stations, (int) (0.04 * heightPx / Strip.STEP_PX));
-        double crossing = RodEnds.crossing(q, w.to(), (int) Math.ceil(2 + w.slackStations()));
-        double tip = Double.isNaN(crossing) ? w.to() : crossing;
-        double sd = Double.isNaN(crossing) ? Math.max(2, w.slackStations()) : 0.7 + 0.3 * Math.abs(crossing - w.to());
-        return new Extent(
-                tip - stations, tip, sd, Math.max(0, w.from()), Math.min(w.lastEvidence(), w.to()), w.coverage());
-    }
-
-    private Fit result(Polyline line, Extent extent, OffsetFit offsets, Strip strip, int[] path, double[] q) {
-        int last = Math.min(q.length - 1, (int) Math.round(extent.tip()));
-        double[] profile = new double[last + 1];
-        double evidence = 0;
-        for (int i = last; i >= 0; i--) {
-            profile[last - i] = q[i];
-            evidence += i >= extent.from() ? Math.min(q[i], 30) * Strip.STEP_PX : 0;
+        RodEnds.Tip tip = RodEnds.tip(q, inside / 2, inside);
+        if (tip.station() < inside / 3) {
+            return null;
         }
-        int near = Math.max(extent.measuredFrom(), extent.measuredTo() - 6);
-        double blur = strip.width[near][path[near]];
-        double beyond = (extent.tip() - extent.measuredTo()) * Strip.STEP_PX;
+        Polyline whole = curve.chain(-1, -1 + tip.station() * perStation, POINTS);
+        double beyond = Math.max(0, tip.station() - inside) * Strip.STEP_PX;
         double sag = 0.5 * turnPerPx(line) * beyond * beyond;
-        double across = Math.hypot(offsets.sdAt(extent.tip()), sag);
-        double along = extent.tipSd() * Strip.STEP_PX + 0.1 * blur;
+        double evidence = 0;
+        double shown = 0;
+        int last = (int) tip.station();
+        for (int i = 0; i <= last; i++) {
+            evidence += Math.min(q[i], 30) * Strip.STEP_PX;
+            shown += Math.min(1, q[i] / tip.level());
+        }
+        double wanted = Double.isNaN(lengthPx) ? last + 1 : Math.max(last + 1, lengthPx / Strip.STEP_PX);
         return new Fit(
-                line, across, along, offsets.slopeSdAt(extent.measuredFrom()), profile, blur, evidence, extent.coverage());
+                whole,
+                Math.hypot(ridge.acrossSdPx(), sag),
+                tip.sdStations() * Strip.STEP_PX + 0.1 * ridge.blurPx(),
+                ridge.directionSd(),
+                ridge.blurPx(),
+                evidence,
+                shown / wanted);
     }
 
     /** Mean curvature of the outer third, 1/px: what a straight continuation neglects. */

@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
 /** When a fitted curve is believed. */
 final class Confidence {
 
+    private static final double WITHOUT_GAPS = 0.8;
+
     private Confidence() {}
 
     /** Good enough to be asked where its neighbours should be. */
@@ -25,7 +27,10 @@ final class Confidence {
         return 8 + 0.6 * stepPx;
     }
 
-    /** Curves that lie far from where their neighbours say are dropped, the worst first so that it cannot drag others. */
+    /**
+     * Curves that show gaps and lie far from where their neighbours say are dropped, the worst first so that it cannot drag
+     * others. A curve of the right length without gaps is better evidence than a prediction, above all in the fast part.
+     */
     static List<Look> withoutOutliers(List<Look> looks) {
         List<Look> out = new ArrayList<>(looks);
         for (int round = 0; round < looks.size() / 4 + 1; round++) {
@@ -33,6 +38,7 @@ final class Confidence {
             double excess = 1;
             for (int t = 0; t < out.size(); t++) {
                 Fit fit = out.get(t).chosen();
+                fit = fit != null && fit.coverage() < WITHOUT_GAPS ? fit : null;
                 Neighbours.Prediction p = fit == null ? null : Neighbours.at(t, out);
                 if (p != null) {
                     double e = PathChooser.displacement(fit.line(), p.line()) / tolerance(p.stepPx());

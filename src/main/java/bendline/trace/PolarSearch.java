@@ -18,7 +18,7 @@ import java.util.List;
  */
 final class PolarSearch {
 
-    private static final int DIRECTIONS = 1440;
+    private static final int DIRECTIONS = 1080;
     private static final double STEP_RAD = 2 * Math.PI / DIRECTIONS;
     /** Radius grows by this factor a row: three columns' worth, so slopes come in thirds. */
     private static final double RATIO = Math.exp(3 * STEP_RAD);

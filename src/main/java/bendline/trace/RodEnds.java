@@ -10,6 +10,9 @@ final class RodEnds {
     /** Share of the strength just before, below which the blank is taken to have ended. */
     private static final double END_SHARE = 0.33;
 
+    /** Strength of an empty line when only what lies right on it is asked. */
+    private static final double ON_LINE_FLOOR = 2.2;
+
     private RodEnds() {}
 
     /** The last station outwards (or inwards) from a start up to which strength keeps up with its neighbourhood. */
@@ -36,76 +39,59 @@ final class RodEnds {
     }
 
     /**
-     * A stretch of fixed length.
+     * The outer end.
      *
-     * @param from first station, may lie before the strip
-     * @param to last station
-     * @param lastEvidence last station in it that shows the blank
-     * @param slackStations half of the range of positions that explain the strengths almost as well
-     * @param coverage share of its stations that show the blank
+     * @param station fractional station
+     * @param sdStations 68 % uncertainty
+     * @param level strength that counts as showing the blank
      */
-    record Window(int from, int to, int lastEvidence, double slackStations, double coverage) {}
+    record Tip(double station, double sdStations, double level) {}
 
     /**
-     * The stretch of a known length that holds the most evidence and has the least beyond its ends: gaps, where the blank
-     * vanishes against its background, then do not shorten the rod.
+     * The outer end along a line that is known to about a pixel: strengths above a low level speak for the rod, below it
+     * against; the end is where their sum is largest, so that a gap is crossed if enough follows.
      *
-     * @param stations length, stations
-     * @param flank how far beyond the ends evidence speaks against a position, stations
+     * @param start station that surely shows the blank
+     * @param seen station up to which the blank was seen while searching
      */
-    static Window window(double[] q, int stations, int flank) {
-        double level = Math.max(1.5 * FLOOR, 0.5 * median(q, q.length / 3, 2 * q.length / 3));
-        double[] sum = new double[q.length + 1];
-        for (int i = 0; i < q.length; i++) {
-            sum[i + 1] = sum[i] + Math.min(1, q[i] / level);
-        }
-        int first = Math.min(q.length - 1, Math.max(stations / 2, stations - q.length / 4));
-        double[] score = new double[q.length];
-        int best = q.length - 1;
-        for (int e = first; e < q.length; e++) {
-            double in = between(sum, e - stations + 1, e + 1);
-            double out = between(sum, e + 1, e + 1 + flank) + between(sum, e - stations + 1 - flank, e - stations + 1);
-            score[e] = in - out;
-            best = e == first || score[e] > score[best] ? e : best;
-        }
-        int low = best;
-        int high = best;
-        double near = score[best] - 2.5;
-        for (int e = first; e < q.length; e++) {
-            if (score[e] >= near) {
-                low = Math.min(low, e);
-                high = Math.max(high, e);
+    static Tip tip(double[] q, int start, int seen) {
+        double usual = median(q, start, seen);
+        double level = Math.max(ON_LINE_FLOOR, 0.2 * usual);
+        double sum = 0;
+        double best = Double.NEGATIVE_INFINITY;
+        int end = start;
+        for (int i = start; i < q.length; i++) {
+            sum += Math.min(q[i], 2.5 * level) - level;
+            if (sum >= best) {
+                best = sum;
+                end = i;
             }
         }
-        int lastEvidence = best;
-        while (lastEvidence > best - stations && lastEvidence > 0 && q[lastEvidence] < level) {
-            lastEvidence--;
+        int low = end;
+        int high = end;
+        sum = 0;
+        for (int i = end; i > start && sum < 3 * level; i--) {
+            sum += Math.min(q[i], 2.5 * level) - level;
+            low = i;
         }
-        double coverage = between(sum, best - stations + 1, best + 1) / stations;
-        return new Window(best - stations + 1, best, lastEvidence, (high - low) / 2.0, coverage);
+        sum = 0;
+        for (int i = end + 1; i < q.length && sum < 3 * level; i++) {
+            sum += level - Math.min(q[i], 2.5 * level);
+            high = i;
+        }
+        double station = crossing(q, end);
+        return new Tip(station, Math.max(0.3, (high - low) / 4.0), level);
     }
 
-    private static double between(double[] sum, int from, int to) {
-        return sum[clamp(to, sum.length)] - sum[clamp(from, sum.length)];
-    }
-
-    private static int clamp(int i, int length) {
-        return Math.max(0, Math.min(length - 1, i));
-    }
-
-    /** Where the strength crosses half of its level just inside the end, between stations; NaN if it does not near there. */
-    static double crossing(double[] q, int end, int search) {
-        double level = Math.max(2 * FLOOR, median(q, end - (int) (20 / Strip.STEP_PX), end - 2));
-        double half = 0.5 * level;
-        double best = Double.NaN;
-        for (int i = Math.max(1, end - search); i < Math.min(q.length - 1, end + search); i++) {
-            boolean falls = q[i] >= half && q[i + 1] < half;
-            double at = falls ? i + (q[i] - half) / (q[i] - q[i + 1]) : Double.NaN;
-            if (falls && (Double.isNaN(best) || Math.abs(at - end) < Math.abs(best - end))) {
-                best = at;
+    /** Where the strength falls through half of what it is just inside the end, between stations. */
+    private static double crossing(double[] q, int end) {
+        double half = 0.5 * median(q, end - (int) (12 / Strip.STEP_PX), end - 1);
+        for (int i = Math.max(1, end - 3); i < Math.min(q.length - 1, end + 3); i++) {
+            if (q[i] >= half && q[i + 1] < half) {
+                return i + (q[i] - half) / (q[i] - q[i + 1]);
             }
         }
-        return best;
+        return end;
     }
 
     /** Median strength between two stations, both included; 0 outside the strip. */

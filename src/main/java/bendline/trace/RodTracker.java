@@ -4,41 +4,46 @@ import bendline.footage.ClipInfo;
 import bendline.footage.Footage;
 import bendline.footage.Frame;
 import bendline.footage.LumaReader;
+import bendline.geometry.Homography;
 import bendline.geometry.Point;
+import bendline.image.Area;
+import bendline.image.Luma;
+import bendline.image.PackedPlane;
 import bendline.image.Plane;
 import bendline.image.Warp;
+import bendline.scene.Background;
 import bendline.scene.CameraMotion;
 import bendline.scene.Scene;
 import bendline.scene.Setup;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
 
 /** Follows grip, blank, tip and rig through a clip; see the package description for how. */
 public final class RodTracker {
 
-    /** Frames that are asked where the moving lines meet. */
-    private static final int PIVOT_FRAMES = 40;
+    /** Frames, spread over the clip, from which pivot and length are learnt. */
+    private static final int SCOUT_FRAMES = 32;
     /** Curves looked for in a frame, and how many of them are fitted. */
-    private static final int CANDIDATES = 6;
+    private static final int CANDIDATES = 5;
 
     private static final int FITTED = 3;
     /** Share of the frames that must show a blank of one length before a rod is believed in. */
     private static final double ENOUGH_FRAMES = 0.12;
+    /** How far from the pivot the rod may reach, in visible lengths: the hands wander about the pivot. */
+    private static final double REACH = 1.12;
 
     private final Footage footage;
     private final ClipInfo info;
-    private final Setup setup;
     private final Scene scene;
     private final DoubleConsumer progress;
 
-    private RodTracker(Footage footage, ClipInfo info, Setup setup, Scene scene, DoubleConsumer progress) {
+    private RodTracker(Footage footage, ClipInfo info, Scene scene, DoubleConsumer progress) {
         this.footage = footage;
         this.info = info;
-        this.setup = setup;
         this.scene = scene;
         this.progress = progress;
     }
@@ -53,147 +58,165 @@ public final class RodTracker {
         if (info.frames() < 8) {
             return nothing(info, still(info), "the clip has only " + info.frames() + " frames; film the whole cast");
         }
-        Scene scene = Scene.survey(footage, info, share -> progress.accept(0.25 * share));
-        return new RodTracker(footage, info, setup, scene, progress).follow();
+        Scene scene = Scene.survey(footage, info, share -> progress.accept(0.3 * share));
+        return new RodTracker(footage, info, scene, progress).follow(setup);
     }
 
-    private Trace follow() {
-        Point pivot = pivot();
-        if (pivot == null) {
-            return nothing(info, scene.motion(), "nothing thin moves about a fixed point; film side-on with the whole rod in view");
+    private Trace follow(Setup setup) {
+        List<PackedPlane> scouts = scouts();
+        List<Point> pivots = pivots(scouts);
+        if (pivots.isEmpty()) {
+            return nothing(
+                    info,
+                    scene.motion(),
+                    "nothing thin moves about a fixed point; film side-on with the whole rod in view");
         }
-        List<Look> looks = firstLook(pivot);
-        List<Double> lengths = new ArrayList<>();
-        for (Look look : looks) {
-            if (look.chosen() != null) {
-                lengths.add(look.chosen().line().length());
-            }
+        Point pivot = pivots.get(0);
+        List<Double> lengths = lengths(scouts, pivot);
+        if (lengths.size() < ENOUGH_FRAMES * scouts.size()) {
+            return nothing(
+                    info,
+                    scene.motion(),
+                    "no rod could be told from its surroundings; film it against the sky or plain ground");
         }
-        if (lengths.size() < ENOUGH_FRAMES * looks.size()) {
-            return nothing(info, scene.motion(), "no rod could be told from its surroundings; film it against the sky or plain ground");
-        }
+        if (Boolean.getBoolean("dev")) System.err.println(lengths.stream().sorted().map(x -> Math.round(x)).toList());
         RodLength.Estimate length = RodLength.of(lengths);
-        looks = secondLook(looks, pivot, length.px());
-        List<Fit> sure = looks.stream().map(Look::chosen).filter(f -> f != null).toList();
-        if (sure.size() < ENOUGH_FRAMES * looks.size()) {
-            return nothing(info, scene.motion(), "what moves has no constant length, so it is not a rod in full view; film the whole rod side-on");
+        Area area = around(pivot, REACH * length.px() + 0.1 * info.height());
+        Point origin = new Point(area.left(), area.top());
+        try (DifferenceStore store = new DifferenceStore()) {
+            List<Look> looks = look(pivot.minus(origin), length.px(), area, store);
+            long shown = looks.stream().filter(l -> l.chosen() != null).count();
+            if (shown < Math.max(8, ENOUGH_FRAMES * looks.size())) {
+                return nothing(
+                        info,
+                        scene.motion(),
+                        "what moves has no constant length, so it is not a rod in full view; film the whole rod side-on");
+            }
+            RigFinder rigs = new RigFinder(info.height(), length.px());
+            looks = TipAnchor.steadied(looks, length.freePx());
+            looks = lookAgain(looks, pivot.minus(origin), length.px(), store, rigs);
+            looks = TipAnchor.steadied(looks, length.freePx());
+            return new TraceBuilder(info, scene.motion(), length, origin).build(looks, rigs.choose(looks));
         }
-        GripFinder.FreeLength free = freeLength(sure, length.px());
-        RigFinder rigs = new RigFinder(info.height(), length.px());
-        looks = thirdLook(looks, pivot, length.px(), rigs);
-        return new TraceBuilder(info, scene.motion(), length, free).build(looks, rigs.choose(looks));
     }
 
-    private GripFinder.FreeLength freeLength(List<Fit> sure, double lengthPx) {
-        if (setup.rodLengthM() != null && setup.freeLengthM() != null) {
-            double px = lengthPx * setup.freeLengthM() / setup.rodLengthM();
-            return new GripFinder.FreeLength(px, 0.015 * lengthPx, true);
-        }
-        return GripFinder.of(sure, lengthPx);
-    }
-
-    private @Nullable Point pivot() {
-        PivotFinder finder = new PivotFinder(info.width(), info.height(), 0.5 * info.height());
-        int step = Math.max(1, info.frames() / PIVOT_FRAMES);
-        eachFrame(0.25, 0.3, (frame, difference) -> {
-            if (frame.index() % step == 0) {
-                finder.add(difference.get());
+    private List<PackedPlane> scouts() {
+        List<PackedPlane> out = new ArrayList<>();
+        int step = Math.max(1, info.frames() / SCOUT_FRAMES);
+        Area whole = new Area(0, 0, info.width(), info.height());
+        eachFrame(0.3, 0.4, frame -> {
+            if (frame.index() % step == step / 2) {
+                out.add(PackedPlane.of(scene.background().difference(inReference(frame, whole))));
             }
         });
-        List<Point> best = finder.best(1);
-        return best.isEmpty() ? null : best.get(0);
+        return out;
     }
 
-    private List<Look> firstLook(Point pivot) {
+    private List<Point> pivots(List<PackedPlane> scouts) {
+        PivotFinder finder = new PivotFinder(info.width(), info.height(), 0.5 * info.height());
+        for (PackedPlane scout : scouts) {
+            finder.add(scout.unpacked());
+        }
+        return finder.best(1);
+    }
+
+    private List<Double> lengths(List<PackedPlane> scouts, Point pivot) {
         double reach = info.width() >= info.height() ? 0.8 * info.height() : 0.6 * info.height();
         PolarSearch search = new PolarSearch(0.055 * info.height(), reach);
         BlankFitter fitter = new BlankFitter(info.height(), pivot, Double.NaN);
+        List<Double> out = new ArrayList<>();
+        for (PackedPlane scout : scouts) {
+            Plane plane = scout.unpacked();
+            for (PolarSearch.Candidate c : search.find(plane, pivot, 1)) {
+                Fit fit = fitter.fit(plane, c.curve(), 14, 9, 6);
+                if (fit != null) {
+                    out.add(fit.line().length());
+                }
+            }
+        }
+        return out;
+    }
+
+    private Area around(Point pivot, double reach) {
+        int left = (int) Math.max(0, pivot.x() - reach);
+        int top = (int) Math.max(0, pivot.y() - reach);
+        int right = (int) Math.min(info.width(), pivot.x() + reach);
+        int bottom = (int) Math.min(info.height(), pivot.y() + reach);
+        return new Area(left, top, right - left, bottom - top);
+    }
+
+    private List<Look> look(Point pivot, double lengthPx, Area area, DifferenceStore store) {
+        PolarSearch search = new PolarSearch(0.055 * info.height(), REACH * lengthPx);
+        BlankFitter fitter = new BlankFitter(info.height(), pivot, lengthPx);
+        Background background = scene.background().cut(area);
         List<Look> looks = new ArrayList<>();
-        eachFrame(0.3, 0.6, (frame, difference) -> {
-            Plane plane = difference.get();
+        eachFrame(0.4, 0.9, frame -> {
+            Plane plane = background.difference(inReference(frame, area));
+            store.add(plane);
             List<Fit> fits = new ArrayList<>();
             for (PolarSearch.Candidate c : search.find(plane, pivot, CANDIDATES)) {
-                Fit fit = fits.size() < FITTED ? fitter.fit(plane, c.curve()) : null;
+                Fit fit = fits.size() < FITTED ? fitter.fit(plane, c.curve(), 14, 7) : null;
                 if (fit != null) {
                     fits.add(fit);
                 }
             }
             looks.add(new Look(frame.seconds(), fits, null));
         });
-        return chosen(looks);
-    }
-
-    private List<Look> chosen(List<Look> looks) {
         List<List<Fit>> choices = looks.stream().map(Look::choices).toList();
         @Nullable Fit[] path = new PathChooser(choices, info.height()).choose(choices);
         List<Look> out = new ArrayList<>();
         for (int i = 0; i < looks.size(); i++) {
-            out.add(looks.get(i).with(path[i]));
+            out.add(looks.get(i).with(Confidence.sure(path[i]) ? path[i] : null));
         }
         return out;
-    }
-
-    /** Again with the rod's length known: gaps in the evidence no longer shorten it. */
-    private List<Look> secondLook(List<Look> looks, Point pivot, double lengthPx) {
-        BlankFitter fitter = new BlankFitter(info.height(), pivot, lengthPx);
-        List<Look> again = new ArrayList<>();
-        eachFrame(0.6, 0.8, (frame, difference) -> {
-            Plane plane = difference.get();
-            List<Fit> fits = new ArrayList<>();
-            for (Fit first : looks.get(frame.index()).choices()) {
-                Fit fit = fitter.fit(plane, first.line(), 9, 6);
-                if (fit != null) {
-                    fits.add(fit);
-                }
-            }
-            again.add(new Look(frame.seconds(), fits, null));
-        });
-        return chosen(again).stream()
-                .map(l -> Confidence.sure(l.chosen()) ? l : l.with(null))
-                .toList();
     }
 
     /** Frames that failed or stick out are tried again from where their neighbours say the rod should be. */
-    private List<Look> thirdLook(List<Look> looks, Point pivot, double lengthPx, RigFinder rigs) {
+    private List<Look> lookAgain(
+            List<Look> looks, Point pivot, double lengthPx, DifferenceStore store, RigFinder rigs) {
         BlankFitter fitter = new BlankFitter(info.height(), pivot, lengthPx);
         List<Look> steady = Confidence.withoutOutliers(looks);
         List<Look> out = new ArrayList<>();
-        eachFrame(0.8, 1, (frame, difference) -> {
-            Plane plane = difference.get();
-            int t = frame.index();
+        for (int t = 0; t < steady.size(); t++) {
+            Plane plane = store.get(t);
             Look look = steady.get(t);
             if (look.chosen() == null) {
-                Neighbours.Prediction p = Neighbours.at(t, steady);
-                if (p != null) {
-                    double reach = Math.min(40, 10 + 0.5 * p.stepPx());
-                    Fit fit = fitter.fit(plane, p.line(), reach, 8, 6);
-                    boolean near = fit != null
-                            && PathChooser.displacement(fit.line(), p.line()) < Confidence.tolerance(p.stepPx());
-                    look = look.with(near && Confidence.usable(fit) ? fit : null);
-                }
+                look = look.with(fromNeighbours(t, steady, plane, fitter));
             }
             rigs.add(plane, look.chosen());
             out.add(look);
-        });
+            progress.accept(0.9 + 0.1 * (t + 1) / steady.size());
+        }
         return out;
     }
 
-    /** Runs through the clip, handing out each frame with its difference from the background, computed if asked for. */
-    private void eachFrame(double from, double to, BiConsumer<Frame, java.util.function.Supplier<Plane>> use) {
+    private static @Nullable Fit fromNeighbours(int t, List<Look> looks, Plane plane, BlankFitter fitter) {
+        Neighbours.Prediction p = Neighbours.at(t, looks);
+        if (p == null) {
+            return null;
+        }
+        Fit fit = fitter.fit(plane, p.line(), Math.min(40, 10 + 0.5 * p.stepPx()), 8, 6);
+        boolean near =
+                fit != null && PathChooser.displacement(fit.line(), p.line()) < Confidence.tolerance(p.stepPx());
+        return near && Confidence.usable(fit) ? fit : null;
+    }
+
+    private void eachFrame(double from, double to, Consumer<Frame> use) {
         try (LumaReader reader = footage.lumas()) {
-            for (Frame f = reader.next(); f != null; f = reader.next()) {
-                Frame frame = f;
-                use.accept(frame, () -> scene.background()
-                        .difference(Warp.apply(
-                                frame.luma(), scene.motion().toReference().get(frame.index()))));
-                progress.accept(from + (to - from) * (f.index() + 1) / info.frames());
+            for (Frame frame = reader.next(); frame != null; frame = reader.next()) {
+                use.accept(frame);
+                progress.accept(from + (to - from) * (frame.index() + 1) / info.frames());
             }
         }
+    }
+
+    private Luma inReference(Frame frame, Area area) {
+        return Warp.apply(frame.luma(), scene.motion().toReference().get(frame.index()), area);
     }
 
     private static CameraMotion still(ClipInfo info) {
         return new CameraMotion(
-                info.times().stream().map(t -> bendline.geometry.Homography.IDENTITY).toList(), 0, false);
+                info.times().stream().map(t -> Homography.IDENTITY).toList(), 0, false);
     }
 
     private static Trace nothing(ClipInfo info, CameraMotion motion, String trouble) {

@@ -19,13 +19,15 @@ final class TraceBuilder {
     private final ClipInfo info;
     private final CameraMotion motion;
     private final RodLength.Estimate length;
-    private final GripFinder.FreeLength free;
+    private final Point origin;
 
-    TraceBuilder(ClipInfo info, CameraMotion motion, RodLength.Estimate length, GripFinder.FreeLength free) {
+    /** @param origin of the coordinates that curves and blobs come in, reference picture */
+    TraceBuilder(
+            ClipInfo info, CameraMotion motion, RodLength.Estimate length, Point origin) {
         this.info = info;
         this.motion = motion;
         this.length = length;
-        this.free = free;
+        this.origin = origin;
     }
 
     Trace build(List<Look> looks, List<Tracked> rigs) {
@@ -33,14 +35,16 @@ final class TraceBuilder {
         for (int t = 0; t < looks.size(); t++) {
             Look look = looks.get(t);
             Fit fit = look.chosen();
-            frames.add(fit == null ? lost(t, looks, rigs.get(t)) : found(t, look.seconds(), fit, rigs.get(t)));
+            Point blob = rigs.get(t).position();
+            Tracked rig = rigs.get(t).at(blob == null ? null : blob.plus(origin));
+            frames.add(fit == null ? lost(t, looks, rig) : found(t, look.seconds(), fit, rig));
         }
-        double sd = Math.hypot(free.sdPx(), length.sdPx());
-        return new Trace(info.width(), info.height(), frames, motion, free.px(), sd, null);
+        double sd = Math.hypot(length.freeSdPx(), length.sdPx());
+        return new Trace(info.width(), info.height(), frames, motion, length.freePx(), sd, null);
     }
 
     private FrameTrace found(int t, double seconds, Fit fit, Tracked rig) {
-        Polyline line = fit.line();
+        Polyline line = fit.line().map(origin::plus);
         Point tip = line.last();
         double sd = Math.sqrt((sq(fit.alongSdPx()) + sq(fit.acrossSdPx())) / 2 + sq(FLOOR_PX));
         Point inPicture = motion.toPicture(t, tip);
@@ -48,9 +52,9 @@ final class TraceBuilder {
                 && inPicture.y() >= 0
                 && inPicture.x() < info.width()
                 && inPicture.y() < info.height();
-        double gripAt = Math.max(0, line.length() - free.px());
+        double gripAt = Math.max(0, line.length() - length.freePx());
         Polyline blank = piece(line, gripAt);
-        double gripSd = Math.hypot(free.sdPx(), sd);
+        double gripSd = Math.hypot(length.freeSdPx(), sd);
         return new FrameTrace(
                 t,
                 seconds,
@@ -63,8 +67,8 @@ final class TraceBuilder {
 
     private FrameTrace lost(int t, List<Look> looks, Tracked rig) {
         Neighbours.Prediction p = Neighbours.at(t, looks);
-        @Nullable Point tip = p == null ? null : p.line().last();
-        @Nullable Point grip = p == null ? null : p.line().at(Math.max(0, p.line().length() - free.px()));
+        @Nullable Point tip = p == null ? null : p.line().last().plus(origin);
+        @Nullable Point grip = p == null ? null : p.line().at(Math.max(0, p.line().length() - length.freePx())).plus(origin);
         String why = "the blank could not be told from its surroundings";
         return new FrameTrace(
                 t,

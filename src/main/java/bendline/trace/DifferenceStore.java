@@ -1,0 +1,81 @@
+package bendline.trace;
+
+import bendline.image.PackedPlane;
+import bendline.image.Plane;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+
+/**
+ * The difference pictures of a clip, kept in a temporary file so that a second look costs no second decoding and memory
+ * does not grow with the clip. Closing deletes the file.
+ */
+final class DifferenceStore implements AutoCloseable {
+
+    private final Path file;
+    private final FileChannel channel;
+    private int width;
+    private int height;
+    private int count;
+
+    DifferenceStore() {
+        try {
+            file = Files.createTempFile("bendline-", ".differences");
+            channel = FileChannel.open(
+                    file, StandardOpenOption.READ, StandardOpenOption.WRITE, StandardOpenOption.DELETE_ON_CLOSE);
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot write to the folder for temporary files", e);
+        }
+    }
+
+    /** Appends the next frame's plane; all must have one size. */
+    void add(Plane plane) {
+        width = plane.width();
+        height = plane.height();
+        ByteBuffer bytes = ByteBuffer.wrap(PackedPlane.of(plane).quarters());
+        try {
+            long at = (long) count * width * height;
+            while (bytes.hasRemaining()) {
+                at += channel.write(bytes, at);
+            }
+            count++;
+        } catch (IOException e) {
+            throw new UncheckedIOException("the folder for temporary files is full", e);
+        }
+    }
+
+    /** The plane of a frame. */
+    Plane get(int index) {
+        ByteBuffer bytes = ByteBuffer.allocate(width * height);
+        try {
+            long at = (long) index * width * height;
+            while (bytes.hasRemaining()) {
+                int n = channel.read(bytes, at + bytes.position());
+                if (n < 0) {
+                    throw new IOException("the temporary file ends early");
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read the temporary file back", e);
+        }
+        return new PackedPlane(width, height, bytes.array()).unpacked();
+    }
+
+    int count() {
+        return count;
+    }
+
+    @Override
+    public void close() {
+        try {
+            channel.close();
+            Files.deleteIfExists(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot remove the temporary file " + file, e);
+        }
+    }
+}
