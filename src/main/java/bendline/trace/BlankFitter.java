@@ -16,6 +16,8 @@ final class BlankFitter {
 
     static final int DEGREE = 6;
     private static final int POINTS = 60;
+    /** Share of the visible length, from the tip, that lies clear of the hands. */
+    private static final double CLEAR_OF_HANDS = 0.86;
 
     private final double heightPx;
     private final Point pivot;
@@ -102,6 +104,10 @@ final class BlankFitter {
         int third = (stations - inner - outer) / 3;
         int from = RodEnds.end(q, inner + third, -1);
         int to = RodEnds.end(q, stations - outer - third, 1);
+        if (!Double.isNaN(lengthPx)) {
+            // Near the hands the ridge is theirs or an arm's and would bend the curve's inner end.
+            from = Math.max(from, to - (int) (CLEAR_OF_HANDS * lengthPx / Strip.STEP_PX));
+        }
         if (to - from < 0.05 * heightPx / Strip.STEP_PX) {
             return null;
         }
@@ -164,7 +170,7 @@ final class BlankFitter {
             evidence += Math.min(q[i], 30) * Strip.STEP_PX;
             shown += Math.min(1, q[i] / tip.level());
         }
-        double wanted = Double.isNaN(lengthPx) ? last + 1 : Math.max(last + 1, lengthPx / Strip.STEP_PX);
+        double wanted = Double.isNaN(lengthPx) ? last + 1 : Math.max(last + 1, CLEAR_OF_HANDS * lengthPx / Strip.STEP_PX);
         return new Fit(
                 whole,
                 Math.hypot(ridge.acrossSdPx(), sag),

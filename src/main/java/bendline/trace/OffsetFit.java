@@ -13,6 +13,9 @@ final class OffsetFit {
     /** Neighbouring stations share pixels and compression blocks, so they count for less than their number. */
     private static final double CORRELATED_STATIONS = 4;
 
+    /** Weight of the wish for low degrees; keeps the ends from curling where little is seen. */
+    private static final double SMOOTH = 3e-4;
+
     private final double[] coefficients;
     private final RealMatrix covariance;
     private final double middle;
@@ -48,7 +51,7 @@ final class OffsetFit {
                 }
             }
             for (int a = 0; a < c.length; a++) {
-                normal.addToEntry(a, a, 1e-6);
+                normal.addToEntry(a, a, 1e-6 + SMOOTH * n * Math.pow(Math.max(0, a - 2), 4));
             }
             inverse = new LUDecomposition(normal).getSolver().getInverse();
             c = inverse.operate(new ArrayRealVector(right)).toArray();

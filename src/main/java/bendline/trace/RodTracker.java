@@ -79,7 +79,6 @@ public final class RodTracker {
                     scene.motion(),
                     "no rod could be told from its surroundings; film it against the sky or plain ground");
         }
-        if (Boolean.getBoolean("dev")) System.err.println(lengths.stream().sorted().map(x -> Math.round(x)).toList());
         RodLength.Estimate length = RodLength.of(lengths);
         Area area = around(pivot, REACH * length.px() + 0.1 * info.height());
         Point origin = new Point(area.left(), area.top());

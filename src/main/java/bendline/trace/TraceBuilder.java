@@ -52,8 +52,7 @@ final class TraceBuilder {
                 && inPicture.y() >= 0
                 && inPicture.x() < info.width()
                 && inPicture.y() < info.height();
-        double gripAt = Math.max(0, line.length() - length.freePx());
-        Polyline blank = piece(line, gripAt);
+        Polyline blank = ToTheHand.drawn(line, length.freePx(), BLANK_POINTS);
         double gripSd = Math.hypot(length.freeSdPx(), sd);
         return new FrameTrace(
                 t,
@@ -68,7 +67,7 @@ final class TraceBuilder {
     private FrameTrace lost(int t, List<Look> looks, Tracked rig) {
         Neighbours.Prediction p = Neighbours.at(t, looks);
         @Nullable Point tip = p == null ? null : p.line().last().plus(origin);
-        @Nullable Point grip = p == null ? null : p.line().at(Math.max(0, p.line().length() - length.freePx())).plus(origin);
+        @Nullable Point grip = p == null ? null : ToTheHand.drawn(p.line(), length.freePx(), 2).first().plus(origin);
         String why = "the blank could not be told from its surroundings";
         return new FrameTrace(
                 t,
@@ -78,14 +77,6 @@ final class TraceBuilder {
                 rig,
                 null,
                 Double.NaN);
-    }
-
-    private static Polyline piece(Polyline line, double from) {
-        List<Point> points = new ArrayList<>(BLANK_POINTS);
-        for (int k = 0; k < BLANK_POINTS; k++) {
-            points.add(line.at(from + (line.length() - from) * k / (BLANK_POINTS - 1)));
-        }
-        return new Polyline(points);
     }
 
     private static double sq(double x) {

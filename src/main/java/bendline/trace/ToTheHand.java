@@ -1,0 +1,54 @@
+package bendline.trace;
+
+import bendline.geometry.Point;
+import bendline.geometry.Polyline;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.fitting.PolynomialCurveFitter;
+import org.apache.commons.math3.fitting.WeightedObservedPoints;
+
+/**
+ * Draws the blank on to the upper hand, where hands and arms hide its edges: the inner part of what was fitted, continued
+ * with its own curvature.
+ */
+final class ToTheHand {
+
+    /** Share of the fitted line that sets direction and curvature of the continuation. */
+    private static final double INNER_SHARE = 0.35;
+
+    private static final int SAMPLES = 25;
+
+    private ToTheHand() {}
+
+    /**
+     * @param line fitted, from near the hand to the tip
+     * @param freePx upper hand to tip along the blank
+     * @param points how many points the result has
+     * @return from the hand to the tip at equal steps
+     */
+    static Polyline drawn(Polyline line, double freePx, int points) {
+        double length = line.length();
+        double missing = freePx - length;
+        double span = INNER_SHARE * length;
+        WeightedObservedPoints xs = new WeightedObservedPoints();
+        WeightedObservedPoints ys = new WeightedObservedPoints();
+        for (int k = 0; k < SAMPLES; k++) {
+            double s = span * k / (SAMPLES - 1);
+            Point p = line.at(s);
+            xs.add(s / span, p.x());
+            ys.add(s / span, p.y());
+        }
+        double[] x = PolynomialCurveFitter.create(2).fit(xs.toList());
+        double[] y = PolynomialCurveFitter.create(2).fit(ys.toList());
+        double blend = 0.1 * length;
+        List<Point> out = new ArrayList<>(points);
+        for (int k = 0; k < points; k++) {
+            double s = -missing + freePx * k / (points - 1);
+            double u = s / span;
+            Point smooth = new Point(x[0] + u * (x[1] + u * x[2]), y[0] + u * (y[1] + u * y[2]));
+            double share = Math.max(0, Math.min(1, s / blend));
+            out.add(smooth.towards(line.at(Math.max(0, s)), share));
+        }
+        return new Polyline(out);
+    }
+}
