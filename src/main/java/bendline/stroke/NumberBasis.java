@@ -22,12 +22,13 @@ final class NumberBasis {
             case COMPRESSION_AT_QUARTER, COMPRESSION_AT_HALF, COMPRESSION_AT_THREE_QUARTERS ->
                 "1 − chord ratio when the butt has turned through that share of the sweep";
             case EARLY_LOAD, HALF_LOAD -> "compression at that share of the sweep over the compression at peakBend";
-            case LOAD_SWEEP_SHARE -> "butt angle when the compression last rises through a quarter of its peak";
+            case LOAD_SWEEP_SHARE ->
+                "butt angle when the compression last rises through a quarter of its deepest, which is half of the bend";
             case HELD_ANGLE_DEG -> "butt angle at the release or the stop, whichever is later";
             case FALL_150, FALL_250, FALL_500 ->
                 "held angle minus the butt angle at that time after the release, real time";
             case FALL_RATE -> "largest forward rate after the stop";
-            case DROP_STARTS -> "butt angle first 5° under the held angle";
+            case DROP_STARTS -> "butt angle first 5° under the held angle, counted from the release";
             default -> "";
         };
     }

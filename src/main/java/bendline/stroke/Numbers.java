@@ -55,13 +55,13 @@ final class Numbers {
     }
 
     private void bend() {
-        double deepest = 1 - c.chord().at(m.peakBend());
-        double quarter = 1 - c.chord().at(atSweep(0.25));
-        double half = 1 - c.chord().at(atSweep(0.5));
+        double deepest = compression(m.peakBend());
+        double quarter = compression(atSweep(0.25));
+        double half = compression(atSweep(0.5));
         out.put(Quantity.COMPRESSION, deepest);
         out.put(Quantity.COMPRESSION_AT_QUARTER, quarter);
         out.put(Quantity.COMPRESSION_AT_HALF, half);
-        out.put(Quantity.COMPRESSION_AT_THREE_QUARTERS, 1 - c.chord().at(atSweep(0.75)));
+        out.put(Quantity.COMPRESSION_AT_THREE_QUARTERS, compression(atSweep(0.75)));
         out.put(Quantity.EARLY_LOAD, quarter / deepest);
         out.put(Quantity.HALF_LOAD, half / deepest);
         double loaded = c.chord().lastFall(1 - 0.25 * deepest, m.forwardStart(), m.peakBend());
@@ -74,6 +74,11 @@ final class Numbers {
 
     private double atSweep(double share) {
         return atSweep(c, m, release, share);
+    }
+
+    /** A smoothed chord ratio may overshoot 1 a little; a rod can't. */
+    private double compression(double time) {
+        return Math.max(0, 1 - c.chord().at(time));
     }
 
     /** When a share of the sweep has been turned through; NaN where that is not known. */

@@ -1,12 +1,8 @@
 package bendline.stroke;
 
-import bendline.geometry.Homography;
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
-import bendline.scene.CameraMotion;
-import bendline.trace.FrameTrace;
 import bendline.trace.Trace;
-import bendline.trace.Tracked;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -15,7 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 
@@ -81,70 +76,26 @@ public final class RenderedTruth {
     }
 
     /**
-     * A trace with independent errors on grip, tip and rig and a smooth error of the same size on the blank between them.
+     * A trace with errors of a known size.
      *
      * @param sd of each coordinate, pixels
      * @param dropped share of frames in which nothing is seen
      */
     public Trace trace(double sd, double dropped, long seed) {
-        Random random = new Random(seed);
-        List<FrameTrace> frames = new ArrayList<>();
-        List<Homography> still = new ArrayList<>();
-        double length = 0;
-        int counted = 0;
-        JsonNode all = root.path("frames");
-        for (int i = 0; i < all.size(); i++) {
-            JsonNode f = all.get(i);
+        JsonNode video = root.path("video");
+        NoisyTrace out =
+                new NoisyTrace(video.path("width").asInt(), video.path("height").asInt(), sd, dropped, seed);
+        for (JsonNode f : root.path("frames")) {
             double[] back = inverse(f.path("homography"));
-            Polyline blank = blank(f, back);
-            if (f.path("chord_ratio").asDouble() > 0.999) {
-                length += blank.length();
-                counted++;
-            }
-            frames.add(frame(i, f, blank, back, random, sd, random.nextDouble() < dropped));
-            still.add(Homography.IDENTITY);
+            boolean rig = f.path("rig_visible").asBoolean();
+            out.add(
+                    f.path("pts_s").asDouble(),
+                    blank(f, back),
+                    f.path("tip_in_frame").asBoolean(),
+                    rig ? pixel(f.path("rig_px"), back) : null,
+                    f.path("chord_ratio").asDouble());
         }
-        return new Trace(
-                root.path("video").path("width").asInt(),
-                root.path("video").path("height").asInt(),
-                frames,
-                new CameraMotion(still, 0, true),
-                length / counted,
-                sd,
-                null);
-    }
-
-    private static FrameTrace frame(
-            int i, JsonNode f, Polyline truth, double[] back, Random random, double sd, boolean dropped) {
-        double seconds = f.path("pts_s").asDouble();
-        if (dropped) {
-            Tracked lost = Tracked.notSeen(null, "dropped on purpose");
-            return new FrameTrace(i, seconds, lost, lost, lost, null, Double.NaN);
-        }
-        Point atGrip = noise(random, sd);
-        Point atMiddle = noise(random, sd);
-        Point atTip = noise(random, sd);
-        List<Point> moved = new ArrayList<>();
-        for (int k = 0; k <= 24; k++) {
-            double u = k / 24.0;
-            Point e = atGrip.times((1 - u) * (1 - 2 * u))
-                    .plus(atMiddle.times(4 * u * (1 - u)))
-                    .plus(atTip.times(u * (2 * u - 1)));
-            moved.add(truth.at(u * truth.length()).plus(e));
-        }
-        Polyline blank = new Polyline(moved);
-        double angleSd = Math.sqrt(26) * sd / truth.length();
-        Tracked tip = f.path("tip_in_frame").asBoolean()
-                ? Tracked.seen(blank.last(), 1.5 * sd)
-                : Tracked.notSeen(blank.last(), "outside the picture");
-        Tracked rig = f.path("rig_visible").asBoolean()
-                ? Tracked.seen(pixel(f.path("rig_px"), back).plus(noise(random, 1.5 * sd)), 2.25 * sd)
-                : Tracked.notSeen(null, "not in the picture");
-        return new FrameTrace(i, seconds, Tracked.seen(blank.first(), 1.5 * sd), tip, rig, blank, angleSd);
-    }
-
-    private static Point noise(Random random, double sd) {
-        return new Point(sd * random.nextGaussian(), sd * random.nextGaussian());
+        return out.trace();
     }
 
     /** The drawn rod from the upper hand on. */

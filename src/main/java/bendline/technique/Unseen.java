@@ -1,0 +1,100 @@
+package bendline.technique;
+
+import bendline.stroke.Event;
+import bendline.stroke.EventKind;
+import bendline.stroke.Stroke;
+import bendline.technique.Finding.State;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Faults that the rod and the rig in one clip cannot show, each with what it would take. */
+final class Unseen {
+
+    private static final String FLIGHT =
+            "Cannot tell: the best launch angle depends on the rig, its speed and the wind, which needs the flight worked out.";
+    private static final String BODY = "Cannot tell: this needs the angler's body followed, not only the rod.";
+
+    private Unseen() {}
+
+    static List<Finding> findings(Stroke stroke) {
+        List<Finding> out = new ArrayList<>();
+        out.add(softClip(stroke));
+        out.add(unseen(
+                stroke,
+                "released-early",
+                "Released too early",
+                FLIGHT,
+                "A rig let go too early climbs, and the wind takes it.",
+                "Keep the finger on the line a moment longer, at half power; aim lower by a tree's height.",
+                EventKind.RELEASE));
+        out.add(unseen(
+                stroke,
+                "released-late",
+                "Released too late",
+                FLIGHT,
+                "A rig let go too late flies flat and lands short.",
+                "Let the line go a moment earlier, at half power; aim higher by a tree's height.",
+                EventKind.RELEASE));
+        out.add(unseen(
+                stroke,
+                "low-hands",
+                "Low hands at the start of the push",
+                BODY,
+                "Low hands shorten the way and make the tip dip.",
+                "Start the push with the upper hand above the head.",
+                EventKind.FORWARD_START));
+        out.add(unseen(
+                stroke,
+                "weak-pull",
+                "Weak pull of the lower hand",
+                BODY,
+                "The lower hand turns the rod; without its pull the upper hand has to push it round.",
+                "Pull the butt to the chest as the upper hand comes to a stop.",
+                EventKind.FASTEST_TURN));
+        out.add(unseen(
+                stroke,
+                "out-of-order",
+                "Body, hands and rod out of order",
+                BODY,
+                "Speed is handed on from hips to shoulders to hands to rod; out of order it is lost.",
+                "Slow casts that begin with the weight going onto the front foot.",
+                EventKind.FORWARD_START,
+                EventKind.FASTEST_TURN));
+        out.add(unseen(
+                stroke,
+                "uneven",
+                "Uneven from cast to cast",
+                "Cannot tell from one cast: this needs a set.",
+                "What scatters can't be tuned.",
+                "Film a set of casts that are meant to be the same."));
+        return out;
+    }
+
+    private static Finding softClip(Stroke stroke) {
+        Event nod = stroke.event(EventKind.CLIP_NOD);
+        String id = "soft-clip";
+        String title = "Line came to the clip slack";
+        String cost = "On a slack line the rig crashes down where it likes, and the distance is not the clipped one.";
+        String drill = "Raise the rod to meet the clip, feel the line come tight, and lower the rig on a tight line.";
+        if (nod.seconds() == null) {
+            String says = "Cannot tell: " + nod.basis() + ".";
+            return new Finding(id, title, State.CANNOT_TELL, 0, List.of(), List.of(), says, cost, drill);
+        }
+        String says = "The tip was seen to be pulled, so the line came tight "
+                + Sentences.filled("{flightSeconds}", stroke) + " after the release.";
+        List<Integer> frames = nod.frame() == null ? List.of() : List.of(nod.frame());
+        return new Finding(id, title, State.CLEAR, 0, List.of(), frames, says, cost, drill);
+    }
+
+    private static Finding unseen(
+            Stroke stroke, String id, String title, String why, String cost, String drill, EventKind... evidence) {
+        List<Integer> frames = new ArrayList<>();
+        for (EventKind k : evidence) {
+            Event e = stroke.event(k);
+            if (e.frame() != null) {
+                frames.add(e.frame());
+            }
+        }
+        return new Finding(id, title, State.CANNOT_TELL, 0, List.of(), frames, why, cost, drill);
+    }
+}
