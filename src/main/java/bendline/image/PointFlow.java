@@ -100,8 +100,7 @@ public final class PointFlow {
         try (Mat from = write(was);
                 Mat to = write(is);
                 Mat inliers = new Mat();
-                Mat map = opencv_calib3d.findHomography(
-                        from, to, opencv_calib3d.RANSAC, 0.8, inliers, 300, 0.99)) {
+                Mat map = opencv_calib3d.findHomography(from, to, opencv_calib3d.RANSAC, 0.8, inliers, 300, 0.99)) {
             if (map == null || map.empty()) {
                 return null;
             }

@@ -28,9 +28,8 @@ public final class Warp {
             return source;
         }
         // OpenCV puts the centre of the first pixel at (0, 0).
-        Homography m = Homography.shift(0.5, 0.5)
-                .then(map)
-                .then(Homography.shift(-0.5 - area.left(), -0.5 - area.top()));
+        Homography m =
+                Homography.shift(0.5, 0.5).then(map).then(Homography.shift(-0.5 - area.left(), -0.5 - area.top()));
         byte[] out = new byte[area.width() * area.height()];
         try (BytePointer in = new BytePointer(source.pixels());
                 BytePointer result = new BytePointer(out.length);

@@ -1,8 +1,8 @@
 package bendline.trace;
 
+import bendline.geometry.Point;
 import bendline.geometry.Polyline;
 import bendline.geometry.PolynomialCurve;
-import bendline.geometry.Point;
 import bendline.image.Plane;
 import java.util.ArrayList;
 import java.util.List;
@@ -64,7 +64,8 @@ final class BlankFitter {
      * @param reachPx how far from the line to look in each round, pixels
      * @return null where no continuous ridge is left
      */
-    @Nullable Fit fit(Plane difference, Polyline seed, double... reachPx) {
+    @Nullable
+    Fit fit(Plane difference, Polyline seed, double... reachPx) {
         Polyline line = seed;
         Ridge ridge = null;
         for (double reach : reachPx) {
@@ -118,7 +119,10 @@ final class BlankFitter {
             points.add(across(curve, first + i * perStation, offsets.at(i)));
         }
         return new Ridge(
-                new Polyline(points), offsets.sdAt(to), offsets.slopeSdAt(from), RodEnds.median(widths(strip, path), to - 20, to));
+                new Polyline(points),
+                offsets.sdAt(to),
+                offsets.slopeSdAt(from),
+                RodEnds.median(widths(strip, path), to - 20, to));
     }
 
     private static double[] widths(Strip strip, int[] path) {
@@ -170,7 +174,8 @@ final class BlankFitter {
             evidence += Math.min(q[i], 30) * Strip.STEP_PX;
             shown += Math.min(1, q[i] / tip.level());
         }
-        double wanted = Double.isNaN(lengthPx) ? last + 1 : Math.max(last + 1, CLEAR_OF_HANDS * lengthPx / Strip.STEP_PX);
+        double wanted =
+                Double.isNaN(lengthPx) ? last + 1 : Math.max(last + 1, CLEAR_OF_HANDS * lengthPx / Strip.STEP_PX);
         return new Fit(
                 whole,
                 Math.hypot(ridge.acrossSdPx(), sag),
@@ -184,7 +189,8 @@ final class BlankFitter {
     /** Mean curvature of the outer third, 1/px: what a straight continuation neglects. */
     private static double turnPerPx(Polyline line) {
         double l = line.length();
-        double turn = bendline.geometry.Angles.wrap(line.tangentAt(0.97 * l).angle() - line.tangentAt(0.67 * l).angle());
+        double turn = bendline.geometry.Angles.wrap(
+                line.tangentAt(0.97 * l).angle() - line.tangentAt(0.67 * l).angle());
         return Math.abs(turn) / (0.3 * l);
     }
 

@@ -68,7 +68,9 @@ final class Neighbours {
         int n = 0;
         for (int a : used) {
             int b = a + 1;
-            if (b < looks.size() && looks.get(a).chosen() != null && looks.get(b).chosen() != null) {
+            if (b < looks.size()
+                    && looks.get(a).chosen() != null
+                    && looks.get(b).chosen() != null) {
                 sum += PathChooser.displacement(
                         looks.get(a).chosen().line(), looks.get(b).chosen().line());
                 n++;
@@ -105,8 +107,10 @@ final class Neighbours {
         var solver = new org.apache.commons.math3.linear.LUDecomposition(
                         new org.apache.commons.math3.linear.Array2DRowRealMatrix(normal))
                 .getSolver();
-        double x = solver.solve(new org.apache.commons.math3.linear.ArrayRealVector(rx)).getEntry(0);
-        double y = solver.solve(new org.apache.commons.math3.linear.ArrayRealVector(ry)).getEntry(0);
+        double x = solver.solve(new org.apache.commons.math3.linear.ArrayRealVector(rx))
+                .getEntry(0);
+        double y = solver.solve(new org.apache.commons.math3.linear.ArrayRealVector(ry))
+                .getEntry(0);
         return new Point(x, y);
     }
 }

@@ -33,7 +33,8 @@ final class OffsetFit {
             double w = Math.max(2, strip.width[from + i][path[from + i]]);
             double sd = w / 2 * RodEnds.FLOOR / Math.max(1, q[from + i]) + 0.25;
             prior[i] = q[from + i] > 0 ? 1 / (sd * sd) : 0;
-            basis[i] = PolynomialCurve.legendre(Math.min(BlankFitter.DEGREE, Math.max(1, n / 12)), (from + i - middle) / halfSpan);
+            basis[i] = PolynomialCurve.legendre(
+                    Math.min(BlankFitter.DEGREE, Math.max(1, n / 12)), (from + i - middle) / halfSpan);
         }
         double[] weight = prior.clone();
         double[] c = new double[basis[0].length];

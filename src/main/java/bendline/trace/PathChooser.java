@@ -37,7 +37,8 @@ final class PathChooser {
     }
 
     /** Per frame the chosen curve or null. */
-    @Nullable Fit[] choose(List<List<Fit>> choices) {
+    @Nullable
+    Fit[] choose(List<List<Fit>> choices) {
         int n = choices.size();
         double[][] score = new double[n][];
         int[][] from = new int[n][];
@@ -64,7 +65,8 @@ final class PathChooser {
             } else if (wasNone || isNone) {
                 price = switchPrice;
             } else {
-                price = movePrice * displacement(before.get(q).line(), here.get(k).line());
+                price = movePrice
+                        * displacement(before.get(q).line(), here.get(k).line());
             }
             if (score[q] - price > best) {
                 best = score[q] - price;

@@ -1,23 +1,195 @@
 package bendline.trace;
 
+import bendline.geometry.Point;
 import bendline.image.Plane;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Follows the rig. */
+/**
+ * Follows the rig: of the compact moving things in each frame, one or none, such that the path is smooth and the distance
+ * from the tip is the drop as long as the line is held. Chosen over all frames at once by a dynamic programme over pairs of
+ * neighbouring frames, so that acceleration, not just displacement, is what a path has to pay for.
+ */
 final class RigFinder {
 
-    private final List<Integer> frames = new ArrayList<>();
+    /** Largest acceleration of a cast rig in rod lengths per second squared, about 270 m/s²; from the physics of the sample strokes' speeds. */
+    private static final double HARDEST_PULL = 80;
 
-    RigFinder(double heightPx, double rodPx) {}
+    /** Fastest a rig goes, rod lengths per second, about 65 m/s: what jumps farther is something else. */
+    private static final double FASTEST = 20;
+    /** Off the drop's circle a rig is in flight; slower than this, in rod lengths per second, it is something else. */
+    private static final double SLOWEST_FLIGHT = 2;
 
-    void add(Plane difference, @Nullable Fit rod) {
-        frames.add(frames.size());
+    private static final double ON_CIRCLE = 4;
+    private static final double INSIDE_CIRCLE = 1;
+    private static final double IN_FLIGHT = 1;
+    private static final double LOITERING = -2;
+    private static final double MOST_PRICE = 8;
+    private static final double START_PRICE = 3;
+    private static final double FORBIDDEN = 200;
+    /** Shortest and longest drop looked for, in rod lengths; common practice, no source. */
+    private static final double LEAST_DROP = 0.1;
+
+    private static final double MOST_DROP = 0.75;
+
+    private final double rodPx;
+    private final BlobFinder finder;
+    private final List<List<Blob>> blobs = new ArrayList<>();
+
+    RigFinder(double rodPx) {
+        this.rodPx = rodPx;
+        this.finder = new BlobFinder(rodPx);
     }
 
+    /** Takes the next frame. */
+    void add(Plane difference, @Nullable Fit rod) {
+        blobs.add(finder.find(difference, rod));
+    }
+
+    /** One entry a frame. */
     List<Tracked> choose(List<Look> looks) {
-        return frames.stream().map(i -> Tracked.notSeen(null, "not looked for")).toList();
+        int n = looks.size();
+        double drop = drop(looks);
+        double[][][] score = new double[n][][];
+        int[][][] from = new int[n][][];
+        for (int t = 0; t < n; t++) {
+            int now = blobs.get(t).size() + 1;
+            int before = t == 0 ? 1 : blobs.get(t - 1).size() + 1;
+            score[t] = new double[now][before];
+            from[t] = new int[now][before];
+            for (int k = 0; k < now; k++) {
+                for (int q = 0; q < before; q++) {
+                    double own = reward(t, k, q, looks, drop);
+                    score[t][k][q] = own + (t == 0 ? 0 : best(t, k, q, score[t - 1], from[t], looks, drop));
+                }
+            }
+        }
+        return read(score, from);
+    }
+
+    private double best(int t, int k, int q, double[][] score, int[][] from, List<Look> looks, double drop) {
+        double best = Double.NEGATIVE_INFINITY;
+        Blob now = at(t, k);
+        Blob before = at(t - 1, q);
+        double dt = looks.get(t).seconds() - looks.get(t - 1).seconds();
+        for (int r = 0; r < score[q].length; r++) {
+            Blob earlier = t >= 2 ? at(t - 2, r) : null;
+            double start =
+                    now != null && before == null ? startPrice(now, looks.get(t).chosen(), drop) : 0;
+            double s = score[q][r] - start - price(now, before, earlier, dt);
+            if (s > best) {
+                best = s;
+                from[k][q] = r;
+            }
+        }
+        return best;
+    }
+
+    private double price(@Nullable Blob now, @Nullable Blob before, @Nullable Blob earlier, double dt) {
+        if (now == null || before == null) {
+            return 0;
+        }
+        if (now.centre().distance(before.centre()) > FASTEST * rodPx * dt + 4) {
+            return FORBIDDEN;
+        }
+        if (earlier == null) {
+            return 0;
+        }
+        double pull = HARDEST_PULL * rodPx * dt * dt + 2;
+        Point expected = before.centre().times(2).minus(earlier.centre());
+        return Math.min(MOST_PRICE, now.centre().distance(expected) / pull);
+    }
+
+    /** A path may begin, or go on after a gap, on the drop's circle only: a rig that has flown does not come back. */
+    private double startPrice(Blob now, @Nullable Fit rod, double drop) {
+        if (rod == null || Double.isNaN(drop)) {
+            return FORBIDDEN;
+        }
+        double off = Math.abs(now.centre().distance(rod.line().last()) - drop);
+        return off < 0.12 * rodPx ? START_PRICE : FORBIDDEN;
+    }
+
+    private @Nullable Blob at(int t, int k) {
+        return k < blobs.get(t).size() ? blobs.get(t).get(k) : null;
+    }
+
+    private double reward(int t, int k, int q, List<Look> looks, double drop) {
+        Blob blob = at(t, k);
+        if (blob == null) {
+            return 0;
+        }
+        double clear = Math.min(1, blob.mass() / 120);
+        Fit rod = looks.get(t).chosen();
+        if (rod != null && !Double.isNaN(drop)) {
+            double off = (blob.centre().distance(rod.line().last()) - drop) / (0.05 * rodPx);
+            double on = Math.exp(-0.5 * off * off);
+            if (off < 0 || on > 0.1) {
+                return clear * Math.max(INSIDE_CIRCLE, ON_CIRCLE * on);
+            }
+        }
+        Blob before = t == 0 ? null : at(t - 1, q);
+        double dt = t == 0 ? 1 : looks.get(t).seconds() - looks.get(t - 1).seconds();
+        boolean flies = before != null && blob.centre().distance(before.centre()) > SLOWEST_FLIGHT * rodPx * dt;
+        return flies ? clear * IN_FLIGHT : LOITERING;
+    }
+
+    /** The distance from the tip at which compact things are found most often; NaN if there is none. */
+    private double drop(List<Look> looks) {
+        int bins = 130;
+        double width = (MOST_DROP - LEAST_DROP) / bins;
+        double[] votes = new double[bins];
+        for (int t = 0; t < looks.size(); t++) {
+            Fit rod = looks.get(t).chosen();
+            boolean[] voted = new boolean[bins];
+            for (Blob b : rod == null ? List.<Blob>of() : blobs.get(t)) {
+                int bin = (int) ((b.centre().distance(rod.line().last()) / rodPx - LEAST_DROP) / width);
+                if (bin >= 0 && bin < bins && !voted[bin]) {
+                    voted[bin] = true;
+                    votes[bin] += Math.min(1, b.mass() / 120);
+                }
+            }
+        }
+        double best = 0;
+        double at = Double.NaN;
+        for (int i = 0; i < bins; i++) {
+            double sum = Arrays.stream(votes, Math.max(0, i - 3), Math.min(bins, i + 4))
+                    .sum();
+            if (sum > best) {
+                best = sum;
+                at = (LEAST_DROP + (i + 0.5) * width) * rodPx;
+            }
+        }
+        return best >= 5 ? at : Double.NaN;
+    }
+
+    private List<Tracked> read(double[][][] score, int[][][] from) {
+        int n = score.length;
+        Tracked[] out = new Tracked[n];
+        if (n == 0) {
+            return List.of();
+        }
+        int k = 0;
+        int q = 0;
+        for (int a = 0; a < score[n - 1].length; a++) {
+            for (int b = 0; b < score[n - 1][a].length; b++) {
+                if (score[n - 1][a][b] > score[n - 1][k][q]) {
+                    k = a;
+                    q = b;
+                }
+            }
+        }
+        for (int t = n - 1; t >= 0; t--) {
+            Blob blob = at(t, k);
+            out[t] = blob == null
+                    ? Tracked.notSeen(null, "nothing compact moves where the rig should be")
+                    : Tracked.seen(blob.centre(), 0.6 + 0.08 * blob.lengthPx());
+            int r = from[t][k][q];
+            k = q;
+            q = r;
+        }
+        return List.of(out);
     }
 }

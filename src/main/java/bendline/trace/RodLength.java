@@ -32,7 +32,8 @@ final class RodLength {
 
     /** @param lengths pixels, at least one */
     static Estimate of(List<Double> lengths) {
-        double[] sorted = lengths.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+        double[] sorted =
+                lengths.stream().mapToDouble(Double::doubleValue).sorted().toArray();
         double[] main = heap(sorted, 0, Double.POSITIVE_INFINITY);
         double px = main[main.length / 2];
         double[] away = Arrays.stream(main).map(m -> Math.abs(m - px)).sorted().toArray();

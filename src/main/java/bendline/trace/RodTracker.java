@@ -36,6 +36,9 @@ public final class RodTracker {
     /** How far from the pivot the rod may reach, in visible lengths: the hands wander about the pivot. */
     private static final double REACH = 1.12;
 
+    /** How far from the pivot the rig is looked for, in visible lengths. */
+    private static final double RIG_REACH = 1.5;
+
     private final Footage footage;
     private final ClipInfo info;
     private final Scene scene;
@@ -80,7 +83,7 @@ public final class RodTracker {
                     "no rod could be told from its surroundings; film it against the sky or plain ground");
         }
         RodLength.Estimate length = RodLength.of(lengths);
-        Area area = around(pivot, REACH * length.px() + 0.1 * info.height());
+        Area area = around(pivot, RIG_REACH * length.px());
         Point origin = new Point(area.left(), area.top());
         try (DifferenceStore store = new DifferenceStore()) {
             List<Look> looks = look(pivot.minus(origin), length.px(), area, store);
@@ -91,7 +94,7 @@ public final class RodTracker {
                         scene.motion(),
                         "what moves has no constant length, so it is not a rod in full view; film the whole rod side-on");
             }
-            RigFinder rigs = new RigFinder(info.height(), length.px());
+            RigFinder rigs = new RigFinder(length.px());
             looks = TipAnchor.steadied(looks, length.freePx());
             looks = lookAgain(looks, pivot.minus(origin), length.px(), store, rigs);
             looks = TipAnchor.steadied(looks, length.freePx());
@@ -195,8 +198,7 @@ public final class RodTracker {
             return null;
         }
         Fit fit = fitter.fit(plane, p.line(), Math.min(40, 10 + 0.5 * p.stepPx()), 8, 6);
-        boolean near =
-                fit != null && PathChooser.displacement(fit.line(), p.line()) < Confidence.tolerance(p.stepPx());
+        boolean near = fit != null && PathChooser.displacement(fit.line(), p.line()) < Confidence.tolerance(p.stepPx());
         return near && Confidence.usable(fit) ? fit : null;
     }
 

@@ -70,8 +70,7 @@ final class Strip {
         Point normal = new Point(-d.y() / norm, d.x() / norm);
         float[] out = new float[2 * half + 1];
         for (int k = -half; k <= half; k++) {
-            float v = difference.sample(
-                    centre.x() + k * STEP_PX * normal.x(), centre.y() + k * STEP_PX * normal.y());
+            float v = difference.sample(centre.x() + k * STEP_PX * normal.x(), centre.y() + k * STEP_PX * normal.y());
             out[k + half] = Float.isNaN(v) ? 0 : Math.max(-40, Math.min(40, v));
         }
         return out;

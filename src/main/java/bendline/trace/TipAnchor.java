@@ -1,7 +1,6 @@
 package bendline.trace;
 
 import bendline.geometry.Point;
-import bendline.geometry.Polyline;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
 import java.util.Arrays;

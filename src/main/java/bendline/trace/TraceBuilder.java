@@ -16,14 +16,16 @@ final class TraceBuilder {
     /** Floor under every stated radius: registration and sampling, pixels. */
     private static final double FLOOR_PX = 0.4;
 
+    /** Floor under the direction at the grip, which is a continuation past the hands, radians. */
+    private static final double DIRECTION_FLOOR = 0.012;
+
     private final ClipInfo info;
     private final CameraMotion motion;
     private final RodLength.Estimate length;
     private final Point origin;
 
     /** @param origin of the coordinates that curves and blobs come in, reference picture */
-    TraceBuilder(
-            ClipInfo info, CameraMotion motion, RodLength.Estimate length, Point origin) {
+    TraceBuilder(ClipInfo info, CameraMotion motion, RodLength.Estimate length, Point origin) {
         this.info = info;
         this.motion = motion;
         this.length = length;
@@ -61,13 +63,16 @@ final class TraceBuilder {
                 inside ? Tracked.seen(tip, sd) : Tracked.notSeen(tip, "out of the picture"),
                 rig,
                 blank,
-                Math.max(0.002, fit.directionSd()));
+                Math.hypot(DIRECTION_FLOOR, 2 * fit.directionSd()));
     }
 
     private FrameTrace lost(int t, List<Look> looks, Tracked rig) {
         Neighbours.Prediction p = Neighbours.at(t, looks);
         @Nullable Point tip = p == null ? null : p.line().last().plus(origin);
-        @Nullable Point grip = p == null ? null : ToTheHand.drawn(p.line(), length.freePx(), 2).first().plus(origin);
+        @Nullable
+        Point grip = p == null
+                ? null
+                : ToTheHand.drawn(p.line(), length.freePx(), 2).first().plus(origin);
         String why = "the blank could not be told from its surroundings";
         return new FrameTrace(
                 t,

@@ -1,0 +1,153 @@
+package bendline.trace;
+
+import bendline.geometry.Point;
+import bendline.geometry.Polyline;
+import bendline.image.Plane;
+import bendline.trace.BlankFitter.Fit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Compact moving things in a difference picture that are neither the rod nor the angler. */
+final class BlobFinder {
+
+    /** Strength from which a pixel counts, noise units. */
+    private static final float STRONG = 6;
+
+    private static final int FEWEST_PIXELS = 4;
+    private static final int MOST_BLOBS = 12;
+    /** Largest area, as a share of the rod's length squared: a fast rig's streak, but no limb. */
+    private static final double LARGEST = 0.012;
+    /** Round the hands everything is arms, as a share of the rod's length. */
+    private static final double HANDS = 0.2;
+
+    private final double rodPx;
+
+    BlobFinder(double rodPx) {
+        this.rodPx = rodPx;
+    }
+
+    /** The strongest blobs. */
+    List<Blob> find(Plane difference, @Nullable Fit rod) {
+        boolean[] used = new boolean[difference.values().length];
+        if (rod != null) {
+            cover(used, difference, rod);
+        }
+        int[] stack = new int[1024];
+        List<Blob> out = new ArrayList<>();
+        for (int i = 0; i < used.length; i++) {
+            if (!used[i] && Math.abs(difference.values()[i]) >= STRONG) {
+                Region region = new Region(difference, used, stack);
+                stack = region.flood(i);
+                Blob blob = region.blob();
+                if (region.count >= FEWEST_PIXELS && region.count <= LARGEST * rodPx * rodPx && blob != null) {
+                    out.add(blob);
+                }
+            }
+        }
+        out.sort(Comparator.comparingDouble(b -> -b.mass()));
+        return List.copyOf(out.subList(0, Math.min(MOST_BLOBS, out.size())));
+    }
+
+    private void cover(boolean[] used, Plane plane, Fit rod) {
+        Polyline line = rod.line();
+        double wide = 3 + 0.7 * rod.blurPx();
+        for (double s = -0.2 * line.length(); s <= line.length() + 2; s += 1.5) {
+            double share = Math.max(0.4, Math.min(1, s / line.length()));
+            disc(used, plane, line.at(s), Math.max(4, wide * share));
+        }
+        disc(used, plane, line.first(), HANDS * rodPx);
+    }
+
+    private static void disc(boolean[] used, Plane plane, Point centre, double radius) {
+        int top = (int) Math.max(0, centre.y() - radius);
+        int bottom = (int) Math.min(plane.height() - 1.0, centre.y() + radius);
+        for (int row = top; row <= bottom; row++) {
+            double dy = row + 0.5 - centre.y();
+            double half = Math.sqrt(Math.max(0, radius * radius - dy * dy));
+            int left = (int) Math.max(0, centre.x() - half);
+            int right = (int) Math.min(plane.width() - 1.0, centre.x() + half);
+            for (int column = left; column <= right; column++) {
+                used[row * plane.width() + column] = true;
+            }
+        }
+    }
+
+    /** A connected region while it is flooded. */
+    private static final class Region {
+
+        private final Plane plane;
+        private final boolean[] used;
+        private int[] stack;
+        private int count;
+        private double mass;
+        private double sx;
+        private double sy;
+        private double sxx;
+        private double sxy;
+        private double syy;
+
+        Region(Plane plane, boolean[] used, int[] stack) {
+            this.plane = plane;
+            this.used = used;
+            this.stack = stack;
+        }
+
+        int[] flood(int start) {
+            int n = 0;
+            stack[n++] = start;
+            used[start] = true;
+            while (n > 0) {
+                int i = stack[--n];
+                take(i);
+                int column = i % plane.width();
+                int row = i / plane.width();
+                if (n + 8 >= stack.length) {
+                    stack = java.util.Arrays.copyOf(stack, 2 * stack.length);
+                }
+                for (int y = Math.max(0, row - 1); y <= Math.min(plane.height() - 1, row + 1); y++) {
+                    for (int x = Math.max(0, column - 1); x <= Math.min(plane.width() - 1, column + 1); x++) {
+                        int k = y * plane.width() + x;
+                        if (!used[k] && Math.abs(plane.values()[k]) >= STRONG) {
+                            used[k] = true;
+                            stack[n++] = k;
+                        }
+                    }
+                }
+            }
+            return stack;
+        }
+
+        private void take(int i) {
+            double w = Math.min(30, Math.abs(plane.values()[i]));
+            double x = i % plane.width() + 0.5;
+            double y = i / plane.width() + 0.5;
+            count++;
+            mass += w;
+            sx += w * x;
+            sy += w * y;
+            sxx += w * x * x;
+            sxy += w * x * y;
+            syy += w * y * y;
+        }
+
+        @Nullable
+        Blob blob() {
+            if (mass <= 0) {
+                return null;
+            }
+            double cx = sx / mass;
+            double cy = sy / mass;
+            double a = sxx / mass - cx * cx + 1 / 12.0;
+            double b = sxy / mass - cx * cy;
+            double c = syy / mass - cy * cy + 1 / 12.0;
+            double mean = (a + c) / 2;
+            double swing = Math.hypot((a - c) / 2, b);
+            // An even bar of length l has variance l²/12.
+            double length = Math.sqrt(12 * (mean + swing));
+            double width = Math.sqrt(12 * Math.max(0, mean - swing));
+            return new Blob(new Point(cx, cy), mass, length, width);
+        }
+    }
+}
