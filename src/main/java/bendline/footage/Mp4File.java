@@ -7,6 +7,7 @@ import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
 import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
 import org.bytedeco.ffmpeg.avcodec.AVPacket;
 import org.bytedeco.ffmpeg.avcodec.AVPacketSideData;
@@ -151,7 +152,7 @@ final class Mp4File {
         ByteBuffer moov = ByteBuffer.allocate(size).order(ByteOrder.BIG_ENDIAN);
         channel.read(moov, at);
         for (int i = 0; i + place.length <= size; i++) {
-            if (java.util.Arrays.equals(moov.array(), i, i + place.length, place, 0, place.length)) {
+            if (Arrays.equals(moov.array(), i, i + place.length, place, 0, place.length)) {
                 ByteBuffer value = ByteBuffer.allocate(12).order(ByteOrder.BIG_ENDIAN);
                 value.putInt(MDTA_FLOAT32)
                         .putInt(0)

@@ -9,6 +9,7 @@ public final class PictureReader implements AutoCloseable {
 
     private final TimedFrames frames;
     private final Pixels pixels = new Pixels();
+    private byte[] stored = {};
 
     PictureReader(TimedFrames frames) {
         this.frames = frames;
@@ -43,12 +44,22 @@ public final class PictureReader implements AutoCloseable {
 
     private Picture picture() {
         UprightSize size = frames.size();
-        byte[] stored = pixels.bgr(frames.frame(), size);
-        byte[] upright = size.turn().apply(stored, size.squareWidth(), size.squareHeight(), 3);
         BufferedImage image = new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_3BYTE_BGR);
         byte[] target = ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
-        System.arraycopy(upright, 0, target, 0, target.length);
+        if (size.turn().isNone()) {
+            pixels.bgr(frames.frame(), size, target);
+        } else {
+            pixels.bgr(frames.frame(), size, stored(target.length));
+            size.turn().apply(stored, size.squareWidth(), size.squareHeight(), 3, target);
+        }
         return new Picture(frames.index(), frames.seconds(), image);
+    }
+
+    private byte[] stored(int length) {
+        if (stored.length != length) {
+            stored = new byte[length];
+        }
+        return stored;
     }
 
     @Override

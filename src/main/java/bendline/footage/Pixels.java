@@ -25,16 +25,14 @@ final class Pixels implements AutoCloseable {
         return out;
     }
 
-    /** Blue, green, red bytes of the frame with square pixels, not yet turned, as an ordinary screen shows them. */
-    byte[] bgr(AVFrame frame, UprightSize size) {
-        byte[] out = new byte[size.squareWidth() * size.squareHeight() * 3];
+    /** Fills in blue, green, red bytes with square pixels, not yet turned, as an ordinary screen shows them. */
+    void bgr(AVFrame frame, UprightSize size, byte[] out) {
         DisplayCurve curve = curve(frame);
         if (curve == null) {
             scaler.scale(frame, size, avutil.AV_PIX_FMT_BGR24, 3 * size.squareWidth(), out);
         } else {
             curve.toBgr(wide(frame, size), exposure, out);
         }
-        return out;
     }
 
     /** Fixes how bright a clip of high dynamic range is shown, by its first frame. */

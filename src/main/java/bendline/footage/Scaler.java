@@ -77,7 +77,10 @@ final class Scaler implements AutoCloseable {
     }
 
     private void prepare(AVFrame frame, int rows, UprightSize size, int format) {
-        boolean smaller = size.squareWidth() < frame.width();
+        boolean same = size.fits(frame.width(), rows);
+        int method = size.squareWidth() < frame.width() ? swscale.SWS_AREA : swscale.SWS_BICUBIC;
+        // Exact rounding bars the vector code that only changes the format; there it is off by a level at most.
+        int rounding = same && format == avutil.AV_PIX_FMT_BGR24 ? 0 : swscale.SWS_ACCURATE_RND;
         context = swscale.sws_getCachedContext(
                 context,
                 frame.width(),
@@ -86,7 +89,7 @@ final class Scaler implements AutoCloseable {
                 size.squareWidth(),
                 size.squareHeight(),
                 format,
-                (smaller ? swscale.SWS_AREA : swscale.SWS_BICUBIC) | swscale.SWS_ACCURATE_RND,
+                method | rounding,
                 null,
                 null,
                 (DoublePointer) null);

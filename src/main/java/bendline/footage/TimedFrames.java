@@ -25,6 +25,9 @@ final class TimedFrames implements AutoCloseable {
     private final List<String> notes = new ArrayList<>();
     private @Nullable AVFrame current;
     private @Nullable UprightSize size;
+    private int firstWidth;
+    private int firstHeight;
+    private int resized;
     private boolean ended;
     private boolean told;
 
@@ -64,7 +67,10 @@ final class TimedFrames implements AutoCloseable {
         }
         if (size == null) {
             size = learn(current);
+            firstWidth = current.width();
+            firstHeight = current.height();
         }
+        resized += current.width() != firstWidth || current.height() != firstHeight ? 1 : 0;
         return true;
     }
 
@@ -115,6 +121,10 @@ final class TimedFrames implements AutoCloseable {
             throw new FootageException("\"" + decoder.container().file() + "\" holds "
                     + (times.isEmpty() ? "no picture that can be decoded" : "one frame only and is not a film")
                     + "; give a clip that shows the whole cast.");
+        }
+        if (resized > 0) {
+            notes.add(
+                    "The stored picture changes its size on the way; all frames were brought to the size of the first.");
         }
         notes.addAll(decoder.damage().notes());
         notes.addAll(timeline.notes());

@@ -73,6 +73,16 @@ public record Turn(int clockwiseDegrees, boolean mirrored) {
             return source;
         }
         byte[] target = new byte[source.length];
+        apply(source, width, height, bytesPerPixel, target);
+        return target;
+    }
+
+    /**
+     * The same into an array of the caller's.
+     *
+     * @param target as long as the source and not the source itself
+     */
+    public void apply(byte[] source, int width, int height, int bytesPerPixel, byte[] target) {
         int shownWidth = swapsSides() ? height : width;
         int[] across = {1, 0};
         int[] down = {0, 1};
@@ -88,7 +98,6 @@ public record Turn(int clockwiseDegrees, boolean mirrored) {
                 block(source, target, width, bytesPerPixel, left, top, right, bottom, origin, stepX, stepY);
             }
         }
-        return target;
     }
 
     /** Fills in where a step across and a step down the source lead, and returns where its first pixel goes. */
@@ -120,11 +129,15 @@ public record Turn(int clockwiseDegrees, boolean mirrored) {
         for (int y = top; y < bottom; y++) {
             int to = origin + y * stepY + left * stepX;
             int from = y * width + left;
-            for (int x = left; x < right; x++, from++, to += stepX) {
-                if (bytesPerPixel == 1) {
+            if (bytesPerPixel == 1) {
+                for (int x = left; x < right; x++, from++, to += stepX) {
                     target[to] = source[from];
-                } else {
-                    System.arraycopy(source, from * bytesPerPixel, target, to * bytesPerPixel, bytesPerPixel);
+                }
+            } else {
+                for (int x = left; x < right; x++, from++, to += stepX) {
+                    for (int k = 0; k < bytesPerPixel; k++) {
+                        target[to * bytesPerPixel + k] = source[from * bytesPerPixel + k];
+                    }
                 }
             }
         }
