@@ -4,13 +4,13 @@ import bendline.footage.ClipInfo;
 import bendline.footage.Footage;
 import bendline.geometry.Point;
 import bendline.scene.Setup;
+import bendline.trace.RodTracker;
 import bendline.trace.Trace;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.DoubleConsumer;
 import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
 
@@ -22,12 +22,6 @@ public final class ScoreOne {
 
     private ScoreOne() {}
 
-    /** Follows a rod through a clip. */
-    @FunctionalInterface
-    interface Tracker {
-        Trace follow(Footage footage, ClipInfo info, Setup setup, DoubleConsumer progress);
-    }
-
     /** Runs it. */
     public static void main(String[] args) throws Exception {
         List<String> words = Arrays.asList(args);
@@ -35,7 +29,7 @@ public final class ScoreOne {
         Footage footage = Footage.open(Path.of(args[0]));
         ClipInfo info = footage.survey(f -> {});
         long start = System.nanoTime();
-        Trace trace = tracker().follow(footage, info, Setup.NONE, f -> {});
+        Trace trace = RodTracker.follow(footage, info, Setup.NONE, f -> {});
         double seconds = (System.nanoTime() - start) / 1e9;
         TraceScore score = TraceScore.of(trace, truth);
         IntPredicate which = range(words);
@@ -55,18 +49,6 @@ public final class ScoreOne {
                 trace.freeLengthSdPx(),
                 trace.trouble() == null ? "" : ", TROUBLE " + trace.trouble(),
                 score);
-    }
-
-    private static Tracker tracker() throws ReflectiveOperationException {
-        var method = Class.forName("bendline.trace.RodTracker")
-                .getMethod("follow", Footage.class, ClipInfo.class, Setup.class, DoubleConsumer.class);
-        return (footage, info, setup, progress) -> {
-            try {
-                return (Trace) method.invoke(null, footage, info, setup, progress);
-            } catch (ReflectiveOperationException e) {
-                throw new IllegalStateException(e);
-            }
-        };
     }
 
     private static IntPredicate range(List<String> words) {
