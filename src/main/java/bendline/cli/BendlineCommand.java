@@ -10,7 +10,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "bendline",
         description = {"Reads a side-on phone clip of an overhead feeder cast and says what the stroke did.", ""},
-        subcommands = {SimulateCommand.class, VersionCommand.class, CommandLine.HelpCommand.class},
+        subcommands = {AnalyseCommand.class, SimulateCommand.class, VersionCommand.class, CommandLine.HelpCommand.class
+        },
         mixinStandardHelpOptions = true,
         versionProvider = VersionCommand.Provider.class,
         synopsisSubcommandLabel = "COMMAND",
@@ -23,6 +24,6 @@ final class BendlineCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "No command was given; name one, for example simulate good --out DIR.");
+                spec.commandLine(), "No command was given; name one, for example analyse CLIP --out DIR.");
     }
 }

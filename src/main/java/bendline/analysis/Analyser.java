@@ -1,0 +1,60 @@
+package bendline.analysis;
+
+import bendline.footage.ClipInfo;
+import bendline.footage.Footage;
+import bendline.footage.FootageException;
+import bendline.footage.SlowMotion;
+import bendline.scene.Setup;
+import bendline.stroke.Stroke;
+import bendline.stroke.StrokeTimer;
+import bendline.technique.TechniqueReview;
+import bendline.trace.RodTracker;
+import bendline.trace.Trace;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Runs the stages in their order: footage, trace, stroke, technique. Holds no state; safe to use from several threads. */
+public final class Analyser {
+
+    /**
+     * Analyses a clip.
+     *
+     * @param clip the file
+     * @param setup what the user told; marks are pixels of the upright picture and clip seconds
+     * @param progress told each stage in words and how far it has come
+     * @return what was learnt; no casts where nobody casts or no rod was found, with the reason in the quality
+     * @throws FootageException where the clip can't be used
+     * @throws SetupException where a mark lies outside the picture or the clip
+     */
+    public ClipAnalysis analyse(Path clip, Setup setup, Progress progress) {
+        Footage footage = Footage.open(clip);
+        ClipInfo info = timed(footage.survey(f -> progress.at("Reading the clip", f)), setup);
+        new MarkCheck(info).check(setup.marks());
+        Trace trace = RodTracker.follow(footage, info, setup, f -> progress.at("Following the rod", f));
+        List<Stroke> strokes = new StrokeTimer().time(trace, setup, info.slowMotion());
+        TechniqueReview technique = new TechniqueReview();
+        List<CastAnalysis> casts = strokes.stream()
+                .map(s -> new CastAnalysis(s, technique.review(s)))
+                .toList();
+        Quality quality = new ClipAppraiser().appraise(info, trace, strokes);
+        return new ClipAnalysis(clip, info, setup, trace, quality, casts);
+    }
+
+    /** What the user says of slow motion comes before what the file says. */
+    private static ClipInfo timed(ClipInfo info, Setup setup) {
+        Double given = setup.slowMotionFactor();
+        if (given == null) {
+            return info;
+        }
+        return new ClipInfo(
+                info.width(),
+                info.height(),
+                info.frames(),
+                info.durationSeconds(),
+                info.rotationDegrees(),
+                info.mirrored(),
+                new SlowMotion(given, "as you gave it"),
+                info.times(),
+                info.notes());
+    }
+}

@@ -1,0 +1,66 @@
+package bendline.cli;
+
+import bendline.analysis.Analyser;
+import bendline.analysis.ClipAnalysis;
+import bendline.report.CastFolder;
+import bendline.scene.Setup;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** A clip in, a folder with the report out. */
+@Command(
+        name = "analyse",
+        description = "Follow the rod through CLIP and write a report folder.",
+        mixinStandardHelpOptions = true,
+        versionProvider = VersionCommand.Provider.class,
+        sortOptions = false,
+        footer = {
+            "",
+            "Writes report.html, analysis.json, frames.csv, marked.mp4, frames/ and charts/ into DIR, which must not"
+                    + " exist yet or be empty.",
+            "Exit status: 0 done (also where the clip holds no cast), 2 wrong use, 3 the clip can't be used, 4 the"
+                    + " program failed."
+        })
+final class AnalyseCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "CLIP", description = "The clip to read.")
+    private Path clip;
+
+    @Option(names = "--out", paramLabel = "DIR", required = true, description = "Folder to write.")
+    private Path out;
+
+    @Mixin
+    private SetupOptions setupOptions;
+
+    @Mixin
+    private TalkOptions talk;
+
+    @Override
+    public Integer call() throws Exception {
+        Setup setup = setupOptions.toSetup();
+        talk.apply();
+        CastFolder.check(out);
+        try (Bars bars = talk.bars()) {
+            ClipAnalysis analysis = new Analyser().analyse(clip, setup, bars);
+            new CastFolder().write(analysis, out, bars);
+            bars.close();
+            String leftOut = CastFolder.leftOut();
+            if (!talk.quiet() && leftOut != null) {
+                spec.commandLine().getErr().println("bendline: " + leftOut);
+            }
+            if (!talk.quiet()) {
+                Summary.print(analysis, out, spec.commandLine().getOut());
+            }
+        }
+        return ExitStatus.DONE;
+    }
+}
