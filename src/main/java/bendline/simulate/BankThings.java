@@ -59,8 +59,16 @@ final class BankThings {
         for (int i = 0; i < scenario.scene().restRods(); i++) {
             restRod(g, side * (0.7 - 1.3 * i), -1.6 - 0.8 * i, side);
         }
-        box(g, side * -1.75, -0.9, 0.46, 0.36, 0x2f4a63);
-        bucket(g, side * -1.15, -0.5, 0.15, 0.27, 0x23262a);
+        if (scenario.angler()) {
+            double back = 1.5 + 0.7 * random.nextDouble();
+            int[] boxes = {0x2f4a63, 0x3c4a35, 0x4a4c50, 0x5f3d32};
+            box(g, side * -back, -1.1 + 0.4 * random.nextDouble(), 0.46, 0.36, boxes[random.nextInt(boxes.length)]);
+            if (random.nextInt(3) > 0) {
+                int[] buckets = {0x23262a, 0x5a5d5f, 0x3a4d3a};
+                double x = -back + 0.55 + 0.3 * random.nextDouble();
+                bucket(g, side * x, -0.6 + 0.3 * random.nextDouble(), 0.15, 0.27, buckets[random.nextInt(3)]);
+            }
+        }
         g.dispose();
     }
 

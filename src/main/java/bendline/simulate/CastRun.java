@@ -1,6 +1,9 @@
 package bendline.simulate;
 
+import bendline.simulate.Motion.Launch;
+import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Runs the casts of a scenario: drives the hands by their scripts, lets the line go at its moment, lets the rig land, and
@@ -12,7 +15,6 @@ final class CastRun {
     static final int LINKS = 28;
 
     private static final double DT = 2e-4;
-    private static final int STEPS_PER_SAMPLE = 1;
     private static final double LEAD_IN = 1.5;
     private static final double WATER_Y = -0.35;
     private static final double GROUND_Y = 0.04;
@@ -26,13 +28,16 @@ final class CastRun {
     private final HandPath hands;
     private final List<CastScript> scripts;
     private final HandMoves moves;
+    private final List<Launch> launches = new ArrayList<>();
+    private long done;
     private int cast;
     private double pushStart = Double.NaN;
     private double releaseAt = Double.NaN;
     private double windStart = Double.NaN;
     private double windFrom;
 
-    private CastRun(RodSpec rod, RigSpec rig, List<CastScript> scripts, double stature, long seed) {
+    /** At rest, a little before the clip starts. */
+    CastRun(RodSpec rod, RigSpec rig, List<CastScript> scripts, double stature, long seed) {
         this.chain = new RodChain(rod, LINKS);
         this.rig = rig;
         this.line = new RigLine(rig);
@@ -44,6 +49,31 @@ final class CastRun {
         if (!scripts.isEmpty()) {
             moves.cast(hands, scripts.get(0));
         }
+        stepper.rest(hands.at(-LEAD_IN));
+    }
+
+    /** The other run as it stands, to go on by other scripts. */
+    private CastRun(CastRun other, List<CastScript> scripts) {
+        this.chain = other.chain;
+        this.rig = other.rig;
+        this.line = other.line.copy();
+        this.stepper = new ChainStepper(chain, line, rig, RodChain.GRAVITY, DT);
+        this.stepper.state().set(other.stepper.state());
+        this.scripts = scripts;
+        this.moves = other.moves.copy();
+        this.hands = other.hands.copy();
+        this.launches.addAll(other.launches);
+        this.done = other.done;
+        this.cast = other.cast;
+        this.pushStart = other.pushStart;
+        this.releaseAt = other.releaseAt;
+        this.windStart = other.windStart;
+        this.windFrom = other.windFrom;
+    }
+
+    /** A copy that goes on by other scripts; what has been done by now must be the same in both. */
+    CastRun fork(List<CastScript> others) {
+        return new CastRun(this, others);
     }
 
     /**
@@ -58,36 +88,59 @@ final class CastRun {
      */
     static Motion compute(
             RodSpec rod, RigSpec rig, List<CastScript> scripts, double stature, double seconds, long seed) {
-        return new CastRun(rod, rig, scripts, stature, seed).run(seconds);
-    }
-
-    private Motion run(double seconds) {
-        stepper.rest(hands.at(-LEAD_IN));
-        Motion motion = new Motion(chain.links, -LEAD_IN, DT * STEPS_PER_SAMPLE);
-        motion.add(hands.at(-LEAD_IN), stepper.state(), chain.linkM, 0, line.state());
-        long steps = Math.round((seconds + LEAD_IN) / DT);
-        double first = stepper.energy(hands.at(-LEAD_IN)).balance();
-        double worst = 0;
-        for (long i = 0; i < steps; i++) {
-            double t = -LEAD_IN + i * DT;
-            stepper.step(hands.at(t + 0.5 * DT));
-            double end = t + DT;
-            if (act(end, motion)) {
-                // Taking the rig out of the water moves it from outside, so the books start anew there.
-                first += stepper.energy(hands.at(end)).balance() - first;
-            }
-            if ((i + 1) % STEPS_PER_SAMPLE == 0) {
-                HandPose hand = hands.at(end);
-                motion.add(hand, stepper.state(), chain.linkM, stepper.tension(), line.state());
-                worst = Math.max(worst, Math.abs(stepper.energy(hand).balance() - first));
-            }
-        }
-        motion.balanced(stepper.energy(hands.at(seconds)).work(), worst);
+        CastRun run = new CastRun(rod, rig, scripts, stature, seed);
+        Motion motion = new Motion(run.chain.links, -LEAD_IN, DT);
+        run.record(seconds, motion);
         return motion;
     }
 
+    private void record(double seconds, Motion motion) {
+        HandPose start = hands.at(-LEAD_IN);
+        motion.add(start, stepper.state(), chain.linkM, 0, line.state());
+        double first = stepper.energy(start).balance();
+        double worst = 0;
+        long steps = Math.round((seconds + LEAD_IN) / DT);
+        while (done < steps) {
+            boolean touched = step();
+            HandPose hand = hands.at(now());
+            double balance = stepper.energy(hand).balance();
+            // A line let go takes the energy of its stretch with it, and a rig taken out of the water is moved from
+            // outside: there the books start anew.
+            first = touched ? balance : first;
+            worst = Math.max(worst, Math.abs(balance - first));
+            motion.add(hand, stepper.state(), chain.linkM, stepper.tension(), line.state());
+        }
+        launches.forEach(motion::launched);
+        motion.balanced(stepper.energy(hands.at(now())).work(), worst);
+    }
+
+    /** Goes on until a time in real seconds or until the line of a cast is let go; the launch or null. */
+    @Nullable
+    Launch runTo(double seconds, int castNumber) {
+        long steps = Math.round((seconds + LEAD_IN) / DT);
+        while (done < steps && launches.size() <= castNumber) {
+            step();
+        }
+        return launches.size() > castNumber ? launches.get(castNumber) : null;
+    }
+
+    /** Butt angle now, radians. */
+    double buttAngle() {
+        return hands.at(now()).angle();
+    }
+
+    private double now() {
+        return -LEAD_IN + done * DT;
+    }
+
+    private boolean step() {
+        stepper.step(hands.at(now() + 0.5 * DT));
+        done++;
+        return act(now());
+    }
+
     /** What the fingers and the reel do; true where the rig was moved from outside. */
-    private boolean act(double t, Motion motion) {
+    private boolean act(double t) {
         stepper.land(GROUND_Y);
         if (cast < scripts.size() && line.state() == RigLine.State.HELD) {
             CastScript script = scripts.get(cast);
@@ -95,7 +148,7 @@ final class CastRun {
                 pushStart = Math.max(t, script.pushFrom());
                 moves.push(hands, script, pushStart);
             } else if (!Double.isNaN(pushStart) && mayRelease(script, t)) {
-                release(t, motion);
+                release(t);
                 return true;
             }
         }
@@ -146,10 +199,10 @@ final class CastRun {
         return t >= releaseAt - 0.5 * DT;
     }
 
-    private void release(double t, Motion motion) {
+    private void release(double t) {
         ChainState s = stepper.state();
         line.become(RigLine.State.RUNNING);
-        motion.launched(new Motion.Launch(cast, t, Math.hypot(s.rigVx, s.rigVy), Math.atan2(s.rigVy, s.rigVx)));
+        launches.add(new Launch(cast, t, Math.hypot(s.rigVx, s.rigVy), Math.atan2(s.rigVy, s.rigVx)));
         moves.released(hands, scripts.get(cast), t);
         cast++;
         pushStart = Double.NaN;

@@ -85,7 +85,7 @@ public record CastScript(
                 1.1 * (1 - rush) * (1 - rush),
                 between(0.38, 0.48, rush),
                 between(0.10, 0.19, rush),
-                between(0.27, 0.42, rush),
+                between(0.285, 0.42, rush),
                 62,
                 41,
                 0,

@@ -22,67 +22,63 @@ final class CastTuner {
      * shortly after the last cast.
      */
     static Scenario tunedAndTrimmed(Scenario scenario) {
-        Scenario now = scenario;
-        for (int i = 0; i < scenario.casts().size(); i++) {
-            if (!scenario.casts().get(i).putDown()) {
-                now = tuned(now, i);
+        if (scenario.casts().isEmpty()) {
+            return scenario.lasting(4);
+        }
+        List<CastScript> casts = new ArrayList<>(scenario.casts());
+        CastRun run = new CastRun(
+                scenario.rod(), scenario.rig(), scenario.casts(), scenario.statureM(), scenario.seed());
+        double end = 0;
+        for (int i = 0; i < casts.size(); i++) {
+            CastScript script = casts.get(i);
+            if (script.putDown()) {
+                end = script.overSeconds() + 0.4;
+                break;
             }
+            Tried best = best(run, casts, i);
+            casts = best.casts;
+            run = best.run;
+            end = best.launched + AFTER;
         }
-        return now.lasting(end(now));
+        return scenario.withCasts(casts).lasting(Math.ceil(10 * end) / 10);
     }
 
-    private static double end(Scenario s) {
-        if (s.casts().isEmpty()) {
-            return 4;
-        }
-        CastScript last = s.casts().get(s.casts().size() - 1);
-        if (last.putDown()) {
-            return last.overSeconds() + 0.4;
-        }
-        Motion motion = CastRun.compute(s.rod(), s.rig(), s.casts(), s.statureM(), last.overSeconds(), s.seed());
-        return Math.ceil(10 * (motion.launches().get(s.casts().size() - 1).t() + AFTER)) / 10;
-    }
+    /** One shift tried out: the casts with it, the run up to its release, when that was, how far it is from a good cast. */
+    private record Tried(List<CastScript> casts, CastRun run, double launched, double fault) {}
 
-    private static Scenario tuned(Scenario scenario, int cast) {
-        Scenario best = scenario;
-        double least = Double.POSITIVE_INFINITY;
+    private static Tried best(CastRun run, List<CastScript> casts, int cast) {
+        CastScript script = casts.get(cast);
+        // All shifts share what comes before the earliest push.
+        CastRun shared = run.fork(casts);
+        shared.runTo(script.pushFrom() - 0.2, cast);
+        Tried best = null;
         for (double shift : SHIFTS) {
-            Scenario shifted = shifted(scenario, cast, shift);
-            double fault = fault(shifted, cast);
-            if (fault < least) {
-                least = fault;
-                best = shifted;
+            Tried tried = attempt(shared, casts, cast, shift);
+            if (best == null || tried.fault < best.fault) {
+                best = tried;
             }
-            if (fault == 0) {
+            if (best.fault == 0) {
                 break;
             }
         }
         return best;
     }
 
-    private static Scenario shifted(Scenario s, int cast, double shift) {
-        List<CastScript> casts = new ArrayList<>(s.casts());
-        CastScript c = casts.get(cast);
-        casts.set(cast, c.withSettle(Math.max(-0.45, c.settleSeconds() + shift)));
-        return s.withCasts(casts);
-    }
-
-    /** 0 for a cast that comes off; grows with how far speed, direction and moment of release are out. */
-    private static double fault(Scenario s, int cast) {
-        CastScript c = s.casts().get(cast);
-        double until = c.pushFrom() + c.feelSeconds() + c.turnDelaySeconds() + c.turnSeconds() + 0.3;
-        Motion motion = CastRun.compute(s.rod(), s.rig(), s.casts(), s.statureM(), until, s.seed());
-        for (Motion.Launch launch : motion.launches()) {
-            if (launch.cast() == cast) {
-                double direction = Math.toDegrees(launch.angle());
-                Motion.Moment m = motion.at(launch.t());
-                double toTurn = Math.toDegrees(m.angle()) - c.stopAngleDeg();
-                return outside(launch.speed(), 25, 48) / 5
-                        + outside(direction, 26, 50) / 8
-                        + outside(toTurn, -90, 3) / 2;
-            }
+    private static Tried attempt(CastRun shared, List<CastScript> casts, int cast, double shift) {
+        List<CastScript> shifted = new ArrayList<>(casts);
+        CastScript c = casts.get(cast).withSettle(Math.max(-0.45, casts.get(cast).settleSeconds() + shift));
+        shifted.set(cast, c);
+        CastRun run = shared.fork(shifted);
+        double until = c.pushFrom() + c.feelSeconds() + c.turnDelaySeconds() + c.turnSeconds() + 0.4;
+        Motion.Launch launch = run.runTo(until, cast);
+        if (launch == null) {
+            throw new IllegalStateException("cast " + (cast + 1) + " never let go of the line; change its script");
         }
-        return 100;
+        double toTurn = Math.toDegrees(run.buttAngle()) - c.stopAngleDeg();
+        double fault = outside(launch.speed(), 25, 48) / 5
+                + outside(Math.toDegrees(launch.angle()), 26, 50) / 8
+                + outside(toTurn, -90, 3) / 2;
+        return new Tried(shifted, run, launch.t(), fault);
     }
 
     private static double outside(double v, double least, double most) {

@@ -20,6 +20,9 @@ final class ChainStepper {
     private final ChainState mid;
     private final CholeskySolver system;
     private final double[] delta;
+    private final double[] right;
+    private final double[] momentumX;
+    private final double[] momentumY;
     private final double[] cos;
     private final double[] sin;
     private final double[] forceX;
@@ -44,6 +47,9 @@ final class ChainStepper {
         this.mid = new ChainState(n);
         this.system = new CholeskySolver(n);
         this.delta = new double[n];
+        this.right = new double[n];
+        this.momentumX = new double[n];
+        this.momentumY = new double[n];
         this.cos = new double[n];
         this.sin = new double[n];
         this.forceX = new double[n];
@@ -95,15 +101,26 @@ final class ChainStepper {
         java.util.Arrays.fill(delta, 0);
         rigDvx = 0;
         rigDvy = 0;
-        for (int round = 0; round < ROUNDS; round++) {
-            toMiddle();
-            forces(hand);
-            assemble();
-            rightSide(hand);
-            system.solve(delta);
-        }
         toMiddle();
         forces(hand);
+        assemble();
+        system.factor();
+        rightSide(hand);
+        system.solve(right);
+        for (int round = 1; ; round++) {
+            for (int i = 0; i < n; i++) {
+                delta[i] += right[i];
+            }
+            toMiddle();
+            forces(hand);
+            if (round == ROUNDS) {
+                break;
+            }
+            // The inertia of the links turns so little within a step that the first factor still serves; what it leaves
+            // over is put right in the next round.
+            rightSide(hand);
+            system.solve(right);
+        }
         book(hand);
         finish();
     }
@@ -185,26 +202,27 @@ final class ChainStepper {
         return 0.25 * dt * dt * chain.stiffness[joint] + 0.5 * dt * chain.damping[joint];
     }
 
+    /** What is missing in the equations of the step for the Δω so far. */
     private void rightSide(HandPose hand) {
+        // Node accelerations by Δω, node by node from the hand outwards.
+        double ax = 0;
+        double ay = 0;
+        for (int i = 0; i < n; i++) {
+            ax -= chain.linkM * sin[i] * delta[i];
+            ay += chain.linkM * cos[i] * delta[i];
+            momentumX[i] = dt * forceX[i] - chain.mass[i] * ax;
+            momentumY[i] = dt * forceY[i] - chain.mass[i] * ay;
+        }
         double sx = 0;
         double sy = 0;
         double outer = 0;
         for (int i = n - 1; i >= 0; i--) {
-            sx += forceX[i];
-            sy += forceY[i];
-            // Spring and damper at the predicted half step; the part that Δω adds is in the matrix. The first joint's
-            // neighbour is the hand, whose angle in the middle of the step is known.
-            double bend;
-            double rate;
-            if (i == 0) {
-                bend = now.theta[0] + 0.5 * dt * now.omega[0] - hand.angle();
-                rate = now.omega[0] - hand.rate();
-            } else {
-                bend = now.theta[i] - now.theta[i - 1] + 0.5 * dt * (now.omega[i] - now.omega[i - 1]);
-                rate = now.omega[i] - now.omega[i - 1];
-            }
-            double moment = chain.stiffness[i] * bend + chain.damping[i] * rate;
-            delta[i] = dt * (chain.linkM * (-sin[i] * sx + cos[i] * sy) - moment + outer);
+            sx += momentumX[i];
+            sy += momentumY[i];
+            double bend = mid.theta[i] - (i == 0 ? hand.angle() : mid.theta[i - 1]);
+            double rate = mid.omega[i] - (i == 0 ? hand.rate() : mid.omega[i - 1]);
+            double moment = dt * (chain.stiffness[i] * bend + chain.damping[i] * rate);
+            right[i] = chain.linkM * (-sin[i] * sx + cos[i] * sy) - moment + outer;
             outer = moment;
         }
     }

@@ -1,6 +1,6 @@
 package bendline.simulate;
 
-/** Solves small symmetric positive definite systems in place; reused from step to step. */
+/** Solves small symmetric positive definite systems in place; one factor serves many right sides. */
 final class CholeskySolver {
 
     private final int n;
@@ -12,9 +12,8 @@ final class CholeskySolver {
         this.a = new double[n][n];
     }
 
-    /** Overwrites the right side with the solution and the matrix with its factor. */
+    /** Overwrites the right side with the solution; the matrix must have been factored. */
     void solve(double[] b) {
-        factor();
         for (int i = 0; i < n; i++) {
             double sum = b[i];
             for (int k = 0; k < i; k++) {
@@ -31,7 +30,8 @@ final class CholeskySolver {
         }
     }
 
-    private void factor() {
+    /** Overwrites the matrix with its factor. */
+    void factor() {
         for (int i = 0; i < n; i++) {
             double[] ai = a[i];
             for (int j = 0; j < i; j++) {

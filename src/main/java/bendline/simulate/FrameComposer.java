@@ -88,12 +88,17 @@ final class FrameComposer {
             way += rods.way(
                     middle, moved.at(from + exposure * i / probes), moved.at(from + exposure * (i + 1) / probes));
         }
-        int parts = (int) Math.max(1, Math.min(MOST_SUB_FRAMES, Math.ceil(way / STEP_PX)));
+        int parts = subFrames(way);
         for (int i = 0; i < parts; i++) {
             double u = from + exposure * (i + 0.5) / parts;
             PhoneCamera camera = new PhoneCamera(scenario, shake.moved(u));
             rods.draw(canvas, camera, shake.stillToPicture(u), moved.at(u));
             canvas.endSubFrame(1.0 / parts);
         }
+    }
+
+    /** Sub-frames for a way in pixels of the fastest thing over the exposure. */
+    static int subFrames(double wayPx) {
+        return (int) Math.max(1, Math.min(MOST_SUB_FRAMES, Math.ceil(wayPx / STEP_PX)));
     }
 }

@@ -22,6 +22,17 @@ final class HandMoves {
         this.scale = stature / 1.78;
     }
 
+    private HandMoves(HandMoves other) {
+        this.scale = other.scale;
+        this.x = other.x;
+        this.y = other.y;
+        this.angleDeg = other.angleDeg;
+    }
+
+    HandMoves copy() {
+        return new HandMoves(this);
+    }
+
     /** Hands that hold the rod ready at a butt angle in degrees. */
     HandPath ready(double readyDeg, long seed) {
         x = READY[0] * scale;

@@ -50,6 +50,20 @@ final class HandPath {
         }
     }
 
+    private HandPath(HandPath other) {
+        this.x = other.x;
+        this.y = other.y;
+        this.angle = other.angle;
+        this.swayM = other.swayM;
+        this.swayRad = other.swayRad;
+        System.arraycopy(other.swayPhase, 0, swayPhase, 0, swayPhase.length);
+        moves.addAll(other.moves);
+    }
+
+    HandPath copy() {
+        return new HandPath(this);
+    }
+
     /** Adds a move; those already begun cannot be taken back. */
     void add(Move move) {
         moves.add(move);

@@ -30,6 +30,19 @@ final class RigLine {
         this.lengthM = rig.dropM();
     }
 
+    RigLine copy() {
+        return new RigLine(this);
+    }
+
+    private RigLine(RigLine other) {
+        this.stiffnessN = other.stiffnessN;
+        this.lossSeconds = other.lossSeconds;
+        this.runningPullN = other.runningPullN;
+        this.lengthM = other.lengthM;
+        this.windingMps = other.windingMps;
+        this.state = other.state;
+    }
+
     State state() {
         return state;
     }
