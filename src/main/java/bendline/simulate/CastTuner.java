@@ -26,8 +26,8 @@ final class CastTuner {
             return scenario.lasting(4);
         }
         List<CastScript> casts = new ArrayList<>(scenario.casts());
-        CastRun run = new CastRun(
-                scenario.rod(), scenario.rig(), scenario.casts(), scenario.statureM(), scenario.seed());
+        CastRun run =
+                new CastRun(scenario.rod(), scenario.rig(), scenario.casts(), scenario.statureM(), scenario.seed());
         double end = 0;
         for (int i = 0; i < casts.size(); i++) {
             CastScript script = casts.get(i);
@@ -66,7 +66,8 @@ final class CastTuner {
 
     private static Tried attempt(CastRun shared, List<CastScript> casts, int cast, double shift) {
         List<CastScript> shifted = new ArrayList<>(casts);
-        CastScript c = casts.get(cast).withSettle(Math.max(-0.45, casts.get(cast).settleSeconds() + shift));
+        CastScript c =
+                casts.get(cast).withSettle(Math.max(-0.45, casts.get(cast).settleSeconds() + shift));
         shifted.set(cast, c);
         CastRun run = shared.fork(shifted);
         double until = c.pushFrom() + c.feelSeconds() + c.turnDelaySeconds() + c.turnSeconds() + 0.4;

@@ -11,11 +11,21 @@ import org.junit.jupiter.api.Test;
 class PhoneCameraTest {
 
     private static Scenario scenario(double yaw, boolean leftToRight, double shake) {
-        CameraSpec c = new CameraSpec(
-                1280, 720, 0, 60, 60, 0.002, 1000, 10, 1.5, yaw, 0.4, 2.6, 0.8, shake, 0, 0, 5_000_000);
+        CameraSpec c =
+                new CameraSpec(1280, 720, 0, 60, 60, 0.002, 1000, 10, 1.5, yaw, 0.4, 2.6, 0.8, shake, 0, 0, 5_000_000);
         return new Scenario(
-                "camera", 3, 2, leftToRight, true, 1.8, Scenario.TipColour.PLAIN, RodSpec.medium(),
-                RigSpec.feeder(85, 1.25), List.of(), c, SceneSpec.plain());
+                "camera",
+                3,
+                2,
+                leftToRight,
+                true,
+                1.8,
+                Scenario.TipColour.PLAIN,
+                RodSpec.medium(),
+                RigSpec.feeder(85, 1.25),
+                List.of(),
+                c,
+                SceneSpec.plain());
     }
 
     @Test

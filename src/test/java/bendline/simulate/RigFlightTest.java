@@ -26,11 +26,10 @@ class RigFlightTest {
     void fliesShorterThroughTheAir() {
         double dragAreaCm2 = 0.25 * 0.07 * 0.07 * 2 / 1.225 * 1e4;
         double angle = Math.toRadians(50);
-        ChainState ball = fly(
-                9.8, rig(150, dragAreaCm2), 30 * Math.cos(angle), 30 * Math.sin(angle), 10, s -> s.rigY < 0);
+        ChainState ball =
+                fly(9.8, rig(150, dragAreaCm2), 30 * Math.cos(angle), 30 * Math.sin(angle), 10, s -> s.rigY < 0);
         assertThat(ball.rigX).isEqualTo(59, within(0.02 * 59));
-        ChainState vacuum =
-                fly(9.8, rig(150, 0), 30 * Math.cos(angle), 30 * Math.sin(angle), 10, s -> s.rigY < 0);
+        ChainState vacuum = fly(9.8, rig(150, 0), 30 * Math.cos(angle), 30 * Math.sin(angle), 10, s -> s.rigY < 0);
         assertThat(vacuum.rigX).isEqualTo(90.44, within(0.05));
     }
 
@@ -56,8 +55,7 @@ class RigFlightTest {
             java.util.function.Predicate<ChainState> end) {
         RigLine line = new RigLine(rig);
         line.become(RigLine.State.LYING);
-        ChainStepper stepper =
-                new ChainStepper(new RodChain(TestRods.uniform(100, 0.05), 4), line, rig, gravity, DT);
+        ChainStepper stepper = new ChainStepper(new RodChain(TestRods.uniform(100, 0.05), 4), line, rig, gravity, DT);
         ChainState s = stepper.state();
         s.rigX = 0;
         s.rigY = 0;

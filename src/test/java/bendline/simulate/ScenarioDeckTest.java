@@ -20,13 +20,19 @@ class ScenarioDeckTest {
         List<Scenario> dozen = ScenarioDeck.deal(17, 12);
         assertThat(dozen).filteredOn(s -> !s.angler()).hasSize(1);
         assertThat(dozen).filteredOn(s -> s.casts().size() == 2).hasSize(1);
-        assertThat(dozen).filteredOn(s -> s.casts().stream().anyMatch(CastScript::putDown)).hasSize(1);
+        assertThat(dozen)
+                .filteredOn(s -> s.casts().stream().anyMatch(CastScript::putDown))
+                .hasSize(1);
         assertThat(dozen).extracting(Scenario::leftToRight).contains(true, false);
         assertThat(dozen).extracting(s -> s.camera().captureFps()).contains(30.0, 60.0, 120.0);
         assertThat(dozen).extracting(Scenario::name).doesNotHaveDuplicates();
-        assertThat(dozen).flatExtracting(Scenario::casts).extracting(CastScript::rushedFlat)
+        assertThat(dozen)
+                .flatExtracting(Scenario::casts)
+                .extracting(CastScript::rushedFlat)
                 .contains(Severity.NONE, Severity.CLEAR);
-        assertThat(dozen).flatExtracting(Scenario::casts).extracting(CastScript::tipDrop)
+        assertThat(dozen)
+                .flatExtracting(Scenario::casts)
+                .extracting(CastScript::tipDrop)
                 .contains(Severity.NONE, Severity.CLEAR);
     }
 

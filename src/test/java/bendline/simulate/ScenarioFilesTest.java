@@ -26,7 +26,8 @@ class ScenarioFilesTest {
         Path file = folder.resolve("s.json");
         ScenarioFiles.writeScenario(s, file);
         assertThat(ScenarioFiles.readScenario(file)).isEqualTo(s);
-        assertThat(schema("scenario").validate(new ObjectMapper().readTree(file.toFile()))).isEmpty();
+        assertThat(schema("scenario").validate(new ObjectMapper().readTree(file.toFile())))
+                .isEmpty();
     }
 
     @Test
@@ -78,7 +79,8 @@ class ScenarioFilesTest {
 
     private static JsonSchema schema(String name) throws IOException {
         try (InputStream in = Truth.class.getResourceAsStream(name + ".schema.json")) {
-            return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(in);
+            return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                    .getSchema(in);
         }
     }
 }

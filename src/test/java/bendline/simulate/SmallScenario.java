@@ -9,7 +9,8 @@ final class SmallScenario {
 
     /** A cast filmed at 640×360, 30 frames a second, no noise, open sky. */
     static Scenario cast(double rush, double drop) {
-        return with(List.of(CastScript.of(0.4, rush, drop)), true, 0, 0, 640, 360).lasting(5.5);
+        return with(List.of(CastScript.of(0.4, rush, drop)), true, 0, 0, 640, 360)
+                .lasting(5.5);
     }
 
     /** Nothing but the lake. */
@@ -28,7 +29,17 @@ final class SmallScenario {
                 width, height, rotation, 30, 30, 0.002, 0.8 * width, 10.5, 1.5, 0, 0.4, 2.6, 0, shake, 0, 0, 3_000_000);
         SceneSpec scene = new SceneSpec(SceneSpec.Bank.OPEN, SceneSpec.Light.OVERCAST, 0, 0, 0, false, 0);
         return new Scenario(
-                "small", 8, 10, true, angler, 1.8, Scenario.TipColour.PLAIN, RodSpec.medium(),
-                RigSpec.feeder(85, 1.25), casts, camera, scene);
+                "small",
+                8,
+                10,
+                true,
+                angler,
+                1.8,
+                Scenario.TipColour.PLAIN,
+                RodSpec.medium(),
+                RigSpec.feeder(85, 1.25),
+                casts,
+                camera,
+                scene);
     }
 }

@@ -24,8 +24,8 @@ class TruthTest {
     @Test
     void aGoodCastHasItsMomentsInOrder() {
         Map<String, Double> e = good.casts().get(0).events();
-        List<String> order = List.of("backswingStart", "backswingEnd", "forwardStart", "fastestTurn", "peakBend", "release",
-                "rodStraight");
+        List<String> order = List.of(
+                "backswingStart", "backswingEnd", "forwardStart", "fastestTurn", "peakBend", "release", "rodStraight");
         for (int i = 1; i < order.size(); i++) {
             assertThat(e.get(order.get(i))).as(order.get(i)).isGreaterThan(e.get(order.get(i - 1)));
         }
@@ -97,11 +97,36 @@ class TruthTest {
         Scenario s = SmallScenario.cast(0, 0);
         CameraSpec c = s.camera();
         CameraSpec slow = new CameraSpec(
-                c.width(), c.height(), 0, 120, 30, 0.002, c.focalPx(), c.distanceM(), c.heightM(), 0, c.aimXM(),
-                c.aimYM(), 0, 0, 0, 0, c.bitsPerSecond());
+                c.width(),
+                c.height(),
+                0,
+                120,
+                30,
+                0.002,
+                c.focalPx(),
+                c.distanceM(),
+                c.heightM(),
+                0,
+                c.aimXM(),
+                c.aimYM(),
+                0,
+                0,
+                0,
+                0,
+                c.bitsPerSecond());
         Truth t = Simulator.truth(new Scenario(
-                s.name(), s.seed(), s.seconds(), true, true, s.statureM(), s.tipColour(), s.rod(), s.rig(), s.casts(),
-                slow, s.scene()));
+                s.name(),
+                s.seed(),
+                s.seconds(),
+                true,
+                true,
+                s.statureM(),
+                s.tipColour(),
+                s.rod(),
+                s.rig(),
+                s.casts(),
+                slow,
+                s.scene()));
         Truth.Cast a = good.casts().get(0);
         Truth.Cast b = t.casts().get(0);
         assertThat(b.events().get("release")).isEqualTo(4 * a.events().get("release"), within(1e-5));
@@ -119,7 +144,8 @@ class TruthTest {
     @Test
     void aRodPutDownIsNoCast() {
         Scenario s = SmallScenario.cast(0, 0);
-        Truth t = Simulator.truth(s.withCasts(List.of(s.casts().get(0).puttingDown())).lasting(3));
+        Truth t = Simulator.truth(
+                s.withCasts(List.of(s.casts().get(0).puttingDown())).lasting(3));
         assertThat(t.casts()).isEmpty();
         assertThat(t.frames()).allSatisfy(f -> assertThat(f.rigHeld()).isTrue());
     }
