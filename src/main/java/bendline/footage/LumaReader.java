@@ -26,8 +26,7 @@ public final class LumaReader implements AutoCloseable {
             return null;
         }
         UprightSize size = frames.size();
-        byte[] stored = pixels.luma(frames.frame(), size);
-        byte[] upright = size.turn().apply(stored, size.squareWidth(), size.squareHeight(), 1);
+        byte[] upright = pixels.luma(frames.frame(), size);
         return new Frame(frames.index(), frames.seconds(), new Luma(size.width(), size.height(), upright));
     }
 

@@ -9,7 +9,6 @@ public final class PictureReader implements AutoCloseable {
 
     private final TimedFrames frames;
     private final Pixels pixels = new Pixels();
-    private byte[] stored = {};
 
     PictureReader(TimedFrames frames) {
         this.frames = frames;
@@ -46,20 +45,8 @@ public final class PictureReader implements AutoCloseable {
         UprightSize size = frames.size();
         BufferedImage image = new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_3BYTE_BGR);
         byte[] target = ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
-        if (size.turn().isNone()) {
-            pixels.bgr(frames.frame(), size, target);
-        } else {
-            pixels.bgr(frames.frame(), size, stored(target.length));
-            size.turn().apply(stored, size.squareWidth(), size.squareHeight(), 3, target);
-        }
+        pixels.bgr(frames.frame(), size, target);
         return new Picture(frames.index(), frames.seconds(), image);
-    }
-
-    private byte[] stored(int length) {
-        if (stored.length != length) {
-            stored = new byte[length];
-        }
-        return stored;
     }
 
     @Override

@@ -1,6 +1,7 @@
 package bendline.footage;
 
 import bendline.image.DisplayCurve;
+import bendline.image.NativeTurn;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.avutil.AVPixFmtDescriptor;
 import org.bytedeco.ffmpeg.global.avutil;
@@ -12,27 +13,53 @@ import org.jspecify.annotations.Nullable;
 final class Pixels implements AutoCloseable {
 
     private final Scaler scaler = new Scaler();
+    private final NativeTurn turner = new NativeTurn();
     private double exposure = 1;
 
-    /** The frame's own luma plane at stored size, or a conversion where it has none or the size must change. */
+    /** Upright grey: the frame's own luma plane, or a conversion where it has none or its size must change. */
     byte[] luma(AVFrame frame, UprightSize size) {
         AVPixFmtDescriptor format = avutil.av_pix_fmt_desc_get(frame.format());
-        if (size.fits(frame.width(), frame.height()) && !interlaced(frame) && hasLumaPlane(format)) {
-            return format.comp(0).depth() == 8 ? bytes(frame) : shorts(frame, format);
+        if (!size.fits(frame.width(), frame.height()) || interlaced(frame) || !hasLumaPlane(format)) {
+            int stride = scaler.convert(frame, size, avutil.AV_PIX_FMT_GRAY8, size.squareWidth());
+            return upright(scaler.buffer(), stride, size, 1, new byte[size.squareWidth() * size.squareHeight()]);
         }
-        byte[] out = new byte[size.squareWidth() * size.squareHeight()];
-        scaler.scale(frame, size, avutil.AV_PIX_FMT_GRAY8, size.squareWidth(), out);
-        return out;
+        if (format.comp(0).depth() == 8) {
+            return upright(frame.data(0), frame.linesize(0), size, 1, new byte[frame.width() * frame.height()]);
+        }
+        return size.turn().apply(shorts(frame, format), frame.width(), frame.height(), 1);
     }
 
-    /** Fills in blue, green, red bytes with square pixels, not yet turned, as an ordinary screen shows them. */
+    /** Fills in upright blue, green, red bytes, as an ordinary screen shows them. */
     void bgr(AVFrame frame, UprightSize size, byte[] out) {
         DisplayCurve curve = curve(frame);
         if (curve == null) {
-            scaler.scale(frame, size, avutil.AV_PIX_FMT_BGR24, 3 * size.squareWidth(), out);
-        } else {
-            curve.toBgr(wide(frame, size), exposure, out);
+            int stride = scaler.convert(frame, size, avutil.AV_PIX_FMT_BGR24, 3 * size.squareWidth());
+            upright(scaler.buffer(), stride, size, 3, out);
+            return;
         }
+        byte[] stored = size.turn().isNone() ? out : new byte[out.length];
+        curve.toBgr(wide(frame, size), exposure, stored);
+        if (stored != out) {
+            byte[] turned = size.turn().apply(stored, size.squareWidth(), size.squareHeight(), 3);
+            System.arraycopy(turned, 0, out, 0, out.length);
+        }
+    }
+
+    private byte[] upright(BytePointer rows, int stride, UprightSize size, int bytesPerPixel, byte[] out) {
+        int width = size.squareWidth();
+        int height = size.squareHeight();
+        int rowBytes = width * bytesPerPixel;
+        if (!size.turn().isNone()) {
+            turner.copy(size.turn(), rows, stride, width, height, bytesPerPixel, out);
+        } else if (stride == rowBytes) {
+            rows.get(out, 0, out.length);
+        } else {
+            for (int y = 0; y < height; y++) {
+                rows.position((long) y * stride).get(out, y * rowBytes, rowBytes);
+            }
+            rows.position(0);
+        }
+        return out;
     }
 
     /** Fixes how bright a clip of high dynamic range is shown, by its first frame. */
@@ -42,8 +69,13 @@ final class Pixels implements AutoCloseable {
     }
 
     private short[] wide(AVFrame frame, UprightSize size) {
-        short[] rgb = new short[size.squareWidth() * size.squareHeight() * 3];
-        scaler.scale(frame, size, avutil.AV_PIX_FMT_RGB48LE, 3 * size.squareWidth(), rgb);
+        int rowSamples = 3 * size.squareWidth();
+        short[] rgb = new short[rowSamples * size.squareHeight()];
+        int stride = scaler.convert(frame, size, avutil.AV_PIX_FMT_RGB48LE, 2 * rowSamples);
+        ShortPointer samples = new ShortPointer(scaler.buffer());
+        for (int y = 0; y < size.squareHeight(); y++) {
+            samples.position((long) y * stride / 2).get(rgb, y * rowSamples, rowSamples);
+        }
         return rgb;
     }
 
@@ -78,22 +110,6 @@ final class Pixels implements AutoCloseable {
                 && depth <= 16;
     }
 
-    private static byte[] bytes(AVFrame frame) {
-        int width = frame.width();
-        int height = frame.height();
-        byte[] out = new byte[width * height];
-        BytePointer plane = frame.data(0);
-        int stride = frame.linesize(0);
-        if (stride == width) {
-            plane.get(out, 0, out.length);
-            return out;
-        }
-        for (int y = 0; y < height; y++) {
-            plane.position((long) y * stride).get(out, y * width, width);
-        }
-        return out;
-    }
-
     private static byte[] shorts(AVFrame frame, AVPixFmtDescriptor format) {
         int width = frame.width();
         int height = frame.height();
@@ -114,5 +130,6 @@ final class Pixels implements AutoCloseable {
     @Override
     public void close() {
         scaler.close();
+        turner.close();
     }
 }

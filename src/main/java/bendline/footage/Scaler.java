@@ -8,7 +8,6 @@ import org.bytedeco.javacpp.BytePointer;
 import org.bytedeco.javacpp.DoublePointer;
 import org.bytedeco.javacpp.IntPointer;
 import org.bytedeco.javacpp.PointerPointer;
-import org.bytedeco.javacpp.ShortPointer;
 
 /**
  * FFmpeg's scaler with its buffers: changes size and pixel format of decoded frames. Of an interlaced frame it takes the
@@ -27,25 +26,14 @@ final class Scaler implements AutoCloseable {
     private final IntPointer targetStrides = new IntPointer(PLANES);
     private BytePointer buffer = new BytePointer();
 
-    /** Fills an array with rows of {@code rowBytes} bytes in a one-plane pixel format. */
-    void scale(AVFrame frame, UprightSize size, int format, int rowBytes, byte[] out) {
-        int stride = convert(frame, size, format, rowBytes);
-        for (int y = 0; y < size.squareHeight(); y++) {
-            buffer.position((long) y * stride).get(out, y * rowBytes, rowBytes);
-        }
-        buffer.position(0);
-    }
-
-    /** The same for formats of 16 bits a sample. */
-    void scale(AVFrame frame, UprightSize size, int format, int rowSamples, short[] out) {
-        int stride = convert(frame, size, format, 2 * rowSamples);
-        ShortPointer samples = new ShortPointer(buffer);
-        for (int y = 0; y < size.squareHeight(); y++) {
-            samples.position((long) y * stride / 2).get(out, y * rowSamples, rowSamples);
-        }
-    }
-
-    private int convert(AVFrame frame, UprightSize size, int format, int rowBytes) {
+    /**
+     * Converts a frame into the buffer.
+     *
+     * @param format a one-plane pixel format
+     * @param rowBytes bytes of a row of the wanted width
+     * @return bytes from row to row in the buffer
+     */
+    int convert(AVFrame frame, UprightSize size, int format, int rowBytes) {
         int rows = pointAtSource(frame);
         prepare(frame, rows, size, format);
         int stride = (rowBytes + SLACK - 1) / SLACK * SLACK;
@@ -58,6 +46,11 @@ final class Scaler implements AutoCloseable {
         targetStrides.put(0, stride);
         swscale.sws_scale(context, sourcePlanes, sourceStrides, 0, rows, targetPlanes, targetStrides);
         return stride;
+    }
+
+    /** What was converted last; rows from the top. */
+    BytePointer buffer() {
+        return buffer;
     }
 
     /** Every other row where the frame is interlaced; returns the rows to read. */

@@ -60,7 +60,8 @@ public record Turn(int clockwiseDegrees, boolean mirrored) {
     }
 
     /**
-     * Lays a raster out anew.
+     * Lays a raster out anew. Made for pictures that are on the heap already; a native one is turned faster by
+     * {@link NativeTurn}.
      *
      * @param source {@code width · height · bytesPerPixel} bytes, rows from the top
      * @param width of the source
@@ -73,16 +74,6 @@ public record Turn(int clockwiseDegrees, boolean mirrored) {
             return source;
         }
         byte[] target = new byte[source.length];
-        apply(source, width, height, bytesPerPixel, target);
-        return target;
-    }
-
-    /**
-     * The same into an array of the caller's.
-     *
-     * @param target as long as the source and not the source itself
-     */
-    public void apply(byte[] source, int width, int height, int bytesPerPixel, byte[] target) {
         int shownWidth = swapsSides() ? height : width;
         int[] across = {1, 0};
         int[] down = {0, 1};
@@ -98,6 +89,7 @@ public record Turn(int clockwiseDegrees, boolean mirrored) {
                 block(source, target, width, bytesPerPixel, left, top, right, bottom, origin, stepX, stepY);
             }
         }
+        return target;
     }
 
     /** Fills in where a step across and a step down the source lead, and returns where its first pixel goes. */

@@ -1,0 +1,60 @@
+package bendline.image;
+
+import org.bytedeco.javacpp.BytePointer;
+import org.bytedeco.opencv.global.opencv_core;
+import org.bytedeco.opencv.opencv_core.Mat;
+
+/**
+ * Turns pictures in native memory on their way to the heap, several times faster than a loop on the heap does. Keeps two
+ * buffers of a picture's size between calls; not thread-safe.
+ */
+public final class NativeTurn implements AutoCloseable {
+
+    private final Mat mirrored = new Mat();
+    private final Mat turned = new Mat();
+
+    /** Opens without buffers. */
+    public NativeTurn() {}
+
+    /**
+     * Copies a picture, turned.
+     *
+     * @param turn any
+     * @param pixels the first row
+     * @param stride bytes from row to row
+     * @param width of the source, pixels
+     * @param height of the source, rows
+     * @param bytesPerPixel 1 or 3
+     * @param out {@code width · height · bytesPerPixel} bytes
+     */
+    public void copy(Turn turn, BytePointer pixels, int stride, int width, int height, int bytesPerPixel, byte[] out) {
+        int type = bytesPerPixel == 1 ? opencv_core.CV_8UC1 : opencv_core.CV_8UC3;
+        try (Mat source = new Mat(height, width, type, pixels, stride)) {
+            Mat stored = source;
+            if (turn.mirrored()) {
+                opencv_core.flip(source, mirrored, 1);
+                stored = mirrored;
+            }
+            if (turn.clockwiseDegrees() == 0) {
+                stored.copyTo(turned);
+            } else {
+                opencv_core.rotate(stored, turned, rotation(turn));
+            }
+            turned.data().get(out);
+        }
+    }
+
+    private static int rotation(Turn turn) {
+        return switch (turn.clockwiseDegrees()) {
+            case 90 -> opencv_core.ROTATE_90_CLOCKWISE;
+            case 180 -> opencv_core.ROTATE_180;
+            default -> opencv_core.ROTATE_90_COUNTERCLOCKWISE;
+        };
+    }
+
+    @Override
+    public void close() {
+        mirrored.close();
+        turned.close();
+    }
+}
