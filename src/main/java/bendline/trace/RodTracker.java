@@ -61,11 +61,16 @@ public final class RodTracker {
         if (info.frames() < 8) {
             return nothing(info, still(info), "the clip has only " + info.frames() + " frames; film the whole cast");
         }
-        Scene scene = Scene.survey(footage, info, share -> progress.accept(0.3 * share));
-        return new RodTracker(footage, info, scene, progress).follow(setup);
+        MarkedRod marked = MarkedRod.of(info, setup);
+        double own = marked == null ? 1 : 0.6;
+        Scene scene = Scene.survey(footage, info, share -> progress.accept(own * 0.3 * share));
+        Trace trace = new RodTracker(footage, info, scene, share -> progress.accept(own * share)).follow();
+        return marked == null || marked.agrees(trace)
+                ? trace
+                : marked.follow(footage, scene.motion(), share -> progress.accept(own + (1 - own) * share));
     }
 
-    private Trace follow(Setup setup) {
+    private Trace follow() {
         List<PackedPlane> scouts = scouts();
         List<Point> pivots = pivots(scouts);
         if (pivots.isEmpty()) {
@@ -220,7 +225,8 @@ public final class RodTracker {
                 info.times().stream().map(t -> Homography.IDENTITY).toList(), 0, false);
     }
 
-    private static Trace nothing(ClipInfo info, CameraMotion motion, String trouble) {
+    /** A trace in which no rod was found. */
+    static Trace nothing(ClipInfo info, CameraMotion motion, String trouble) {
         List<FrameTrace> frames = new ArrayList<>();
         Tracked none = Tracked.notSeen(null, "no rod was found in the clip");
         for (int i = 0; i < info.frames(); i++) {
