@@ -16,22 +16,22 @@ final class BlankFitter {
 
     static final int DEGREE = 6;
     private static final int POINTS = 60;
-    /** Share of the visible length, from the tip, that lies clear of the hands. */
-    private static final double CLEAR_OF_HANDS = 0.86;
+    /** Share of the blank, from the tip, that lies clear of the hands. */
+    private static final double CLEAR_OF_HANDS = 0.9;
 
     private final double heightPx;
     private final Point pivot;
-    private final double lengthPx;
+    private final double freePx;
 
     /**
      * @param heightPx picture height, pixels
      * @param pivot about where the hands are, pixels
-     * @param lengthPx visible length of the rod, butt to tip, pixels; NaN while it is not known
+     * @param freePx upper hand to tip along the blank, pixels; NaN while it is not known
      */
-    BlankFitter(double heightPx, Point pivot, double lengthPx) {
+    BlankFitter(double heightPx, Point pivot, double freePx) {
         this.heightPx = heightPx;
         this.pivot = pivot;
-        this.lengthPx = lengthPx;
+        this.freePx = freePx;
     }
 
     /**
@@ -81,6 +81,40 @@ final class BlankFitter {
         return ridge == null ? null : withTip(difference, ridge);
     }
 
+    /**
+     * Follows a line whose shape and length are nearly known: where the picture shows nothing, it stays as it is.
+     *
+     * @param line expected, from the hand to the tip, pixels
+     * @param reachPx how far from it to look, pixels
+     */
+    Fit fitWhole(Plane difference, Polyline line, double reachPx) {
+        PolynomialCurve curve = PolynomialCurve.through(line.resampled(POINTS), DEGREE);
+        int stations = (int) (line.length() / Strip.STEP_PX) + 1;
+        double perStation = 2.0 / (stations - 1);
+        Strip strip = new Strip(difference, curve, -1, perStation, stations, reachPx, i -> 8);
+        int[] path = ridge(strip);
+        double[] q = new double[stations];
+        for (int i = 0; i < stations; i++) {
+            q[i] = strip.strength[i][path[i]];
+        }
+        OffsetFit offsets = new OffsetFit(strip, path, q, 0, stations - 1);
+        List<Point> points = new ArrayList<>(POINTS);
+        for (int k = 0; k < POINTS; k++) {
+            double i = (stations - 1.0) * k / (POINTS - 1);
+            points.add(across(curve, -1 + i * perStation, offsets.at(i)));
+        }
+        Polyline whole = new Polyline(points).cut(line.length());
+        double blur = Math.min(6, RodEnds.median(widths(strip, path), stations / 2, stations));
+        Ridge ridge = new Ridge(whole, offsets.sdAt(stations - 1.0), offsets.slopeSdAt(0), blur);
+        Fit fit = withTip(difference, ridge);
+        double slip = fit == null ? Double.NaN : fit.line().length() - line.length();
+        if (fit != null && Math.abs(slip) < Math.max(6, 0.04 * line.length())) {
+            return fit;
+        }
+        double coverage = fit == null ? 0 : fit.coverage();
+        return new Fit(whole, ridge.acrossSdPx(), 0.03 * line.length(), ridge.directionSd(), blur, 0, coverage);
+    }
+
     private @Nullable Ridge refine(Plane difference, Polyline line, double reachPx) {
         double length = line.length();
         PolynomialCurve curve = PolynomialCurve.through(line.resampled(POINTS), DEGREE);
@@ -105,9 +139,9 @@ final class BlankFitter {
         int third = (stations - inner - outer) / 3;
         int from = RodEnds.end(q, inner + third, -1);
         int to = RodEnds.end(q, stations - outer - third, 1);
-        if (!Double.isNaN(lengthPx)) {
+        if (!Double.isNaN(freePx)) {
             // Near the hands the ridge is theirs or an arm's and would bend the curve's inner end.
-            from = Math.max(from, to - (int) (CLEAR_OF_HANDS * lengthPx / Strip.STEP_PX));
+            from = Math.max(from, to - (int) (CLEAR_OF_HANDS * freePx / Strip.STEP_PX));
         }
         if (to - from < 0.05 * heightPx / Strip.STEP_PX) {
             return null;
@@ -175,7 +209,7 @@ final class BlankFitter {
             shown += Math.min(1, q[i] / tip.level());
         }
         double wanted =
-                Double.isNaN(lengthPx) ? last + 1 : Math.max(last + 1, CLEAR_OF_HANDS * lengthPx / Strip.STEP_PX);
+                Double.isNaN(freePx) ? last + 1 : Math.max(last + 1, CLEAR_OF_HANDS * freePx / Strip.STEP_PX);
         return new Fit(
                 whole,
                 Math.hypot(ridge.acrossSdPx(), sag),
@@ -197,7 +231,7 @@ final class BlankFitter {
     /** How far beyond the seed's outer end to look: far enough for the whole rod once its length is known. */
     private double outwardPx(double seedPx) {
         double usual = 0.08 * heightPx;
-        return Double.isNaN(lengthPx) ? usual : Math.max(usual, lengthPx - seedPx + 0.04 * heightPx);
+        return Double.isNaN(freePx) ? usual : Math.max(usual, 1.1 * freePx - seedPx + 0.04 * heightPx);
     }
 
     private static Point across(PolynomialCurve curve, double u, double offset) {

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 /** When a fitted curve is believed. */
 final class Confidence {
 
-    private static final double WITHOUT_GAPS = 0.8;
+    private static final double WITHOUT_GAPS = 0.88;
 
     private Confidence() {}
 

@@ -54,43 +54,42 @@ final class MarkFollower {
     @Nullable Followed follow(int frame, Point grip, Point tip) {
         Plane plane = planes.apply(frame);
         Polyline seed = between(plane, grip, tip);
-        Fit first = new BlankFitter(heightPx, grip, Double.NaN).fit(plane, seed, 6);
         double free = seed.length();
-        if (first != null && first.line().distanceTo(tip) < 6) {
-            Polyline blank = upTo(first.line(), tip);
-            free = Math.max(free, blank.length() + Math.max(0, grip.distance(blank.first()) - 2));
-            first = first.withTip(blank, 1);
-        }
-        if (first == null) {
+        BlankFitter fitter = new BlankFitter(heightPx, grip, free);
+        Fit first = fitter.fitWhole(plane, seed, 5);
+        first = fitter.fitWhole(plane, upTo(first.line(), tip), 4);
+        Polyline blank = upTo(first.line(), tip);
+        if (first.coverage() < ENOUGH) {
             return null;
         }
+        first = first.withTip(blank, 1);
         Look[] looks = new Look[seconds.size()];
         for (int t = 0; t < looks.length; t++) {
             looks[t] = new Look(seconds.get(t), List.of(), null);
         }
         looks[frame] = looks[frame].with(first);
-        BlankFitter fitter = new BlankFitter(heightPx, grip, free);
         walk(looks, frame, 1, fitter);
         walk(looks, frame, -1, fitter);
-        return new Followed(List.of(looks), free);
+        return new Followed(List.of(looks), blank.length());
     }
 
     private void walk(Look[] looks, int frame, int direction, BlankFitter fitter) {
         Polyline last = looks[frame].chosen().line();
         Polyline before = last;
+        double rodPx = last.length();
         int missed = 0;
         for (int t = frame + direction; t >= 0 && t < looks.length && missed < PATIENCE; t += direction) {
             Polyline expected = missed == 0 ? onward(before, last) : last;
             double step = PathChooser.displacement(before, last);
-            Fit fit = fitter.fit(planes.apply(t), expected, Math.min(30, 8 + step), 6);
-            boolean holds = fit != null
-                    && fit.coverage() >= ENOUGH
-                    && fit.line().length() < 1.15 * last.length()
+            Plane plane = planes.apply(t);
+            Fit fit = fitter.fitWhole(plane, expected, Math.min(25, 7 + step));
+            fit = fitter.fitWhole(plane, fit.line().cut(last.length()), 4);
+            boolean holds = fit.coverage() >= ENOUGH
                     && PathChooser.displacement(fit.line(), expected) < Confidence.tolerance(step) + 2 * missed;
             if (holds) {
                 looks[t] = looks[t].with(fit);
                 before = last;
-                last = fit.line();
+                last = fit.line().cut(rodPx);
                 missed = 0;
             } else {
                 missed++;

@@ -79,7 +79,7 @@ final class MarkedRod {
                         info, motion, "no line joins the two marks on their frame; mark the grip and the tip anew");
             }
             double free = followed.freePx();
-            RodLength.Estimate length = new RodLength.Estimate(free, 0.01 * free, free, 0.02 * free);
+            RodLength.Estimate length = new RodLength.Estimate(free, 0.02 * free, 1);
             List<Look> looks = TipAnchor.steadied(followed.looks(), free);
             Tracked noRig = Tracked.notSeen(null, "the rig is looked for only where the background shows");
             List<Tracked> rigs = looks.stream().map(l -> noRig).toList();

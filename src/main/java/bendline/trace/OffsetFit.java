@@ -52,7 +52,7 @@ final class OffsetFit {
                 }
             }
             for (int a = 0; a < c.length; a++) {
-                normal.addToEntry(a, a, 1e-6 + SMOOTH * n * Math.pow(Math.max(0, a - 2), 4));
+                normal.addToEntry(a, a, 1e-3 * n + SMOOTH * n * Math.pow(Math.max(0, a - 2), 4));
             }
             inverse = new LUDecomposition(normal).getSolver().getInverse();
             c = inverse.operate(new ArrayRealVector(right)).toArray();

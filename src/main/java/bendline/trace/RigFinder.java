@@ -108,7 +108,7 @@ final class RigFinder {
         if (rod == null || Double.isNaN(drop)) {
             return FORBIDDEN;
         }
-        double off = Math.abs(now.centre().distance(rod.line().last()) - drop);
+        double off = now.centre().distance(rod.line().last()) - drop;
         return off < 0.12 * rodPx ? START_PRICE : FORBIDDEN;
     }
 

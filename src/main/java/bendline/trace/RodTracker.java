@@ -33,11 +33,13 @@ public final class RodTracker {
     private static final int FITTED = 3;
     /** Share of the frames that must show a blank of one length before a rod is believed in. */
     private static final double ENOUGH_FRAMES = 0.12;
-    /** How far from the pivot the rod may reach, in visible lengths: the hands wander about the pivot. */
-    private static final double REACH = 1.12;
+    /** Share of the scouted curves that must be of one length. */
+    private static final double ENOUGH_AGREEMENT = 0.45;
+    /** How far from the pivot the tip may be, in free lengths: the hands wander about the pivot. */
+    private static final double REACH = 1.25;
 
     /** How far from the pivot the rig is looked for, in visible lengths. */
-    private static final double RIG_REACH = 1.5;
+    private static final double RIG_REACH = 1.6;
 
     private final Footage footage;
     private final ClipInfo info;
@@ -88,21 +90,27 @@ public final class RodTracker {
                     "no rod could be told from its surroundings; film it against the sky or plain ground");
         }
         RodLength.Estimate length = RodLength.of(lengths);
-        Area area = around(pivot, RIG_REACH * length.px());
+        if (length.agreement() < ENOUGH_AGREEMENT) {
+            return nothing(
+                    info,
+                    scene.motion(),
+                    "what moves has no constant length, so it is not a rod in full view; film the whole rod side-on");
+        }
+        Area area = around(pivot, RIG_REACH * length.freePx());
         Point origin = new Point(area.left(), area.top());
         try (DifferenceStore store = new DifferenceStore()) {
-            List<Look> looks = look(pivot.minus(origin), length.px(), area, store);
+            List<Look> looks = look(pivot.minus(origin), length.freePx(), area, store);
             long shown = looks.stream().filter(l -> l.chosen() != null).count();
             if (shown < Math.max(8, ENOUGH_FRAMES * looks.size())) {
                 return nothing(
                         info,
                         scene.motion(),
-                        "what moves has no constant length, so it is not a rod in full view; film the whole rod side-on");
+                        "the rod shows in too few frames to follow it; film it against the sky or plain ground");
             }
-            RigFinder rigs = new RigFinder(length.px());
+            RigFinder rigs = new RigFinder(length.freePx());
             looks = TipAnchor.steadied(looks, length.freePx());
-            looks = lookAgain(looks, pivot.minus(origin), length.px(), store, rigs);
-            looks = TipAnchor.steadied(looks, length.freePx());
+            looks = lookAgain(looks, pivot.minus(origin), length.freePx(), store, rigs);
+            looks = Confidence.withoutOutliers(TipAnchor.steadied(looks, length.freePx()));
             return new TraceBuilder(info, scene.motion(), length, origin).build(looks, rigs.choose(looks));
         }
     }
@@ -152,9 +160,9 @@ public final class RodTracker {
         return new Area(left, top, right - left, bottom - top);
     }
 
-    private List<Look> look(Point pivot, double lengthPx, Area area, DifferenceStore store) {
-        PolarSearch search = new PolarSearch(0.055 * info.height(), REACH * lengthPx);
-        BlankFitter fitter = new BlankFitter(info.height(), pivot, lengthPx);
+    private List<Look> look(Point pivot, double freePx, Area area, DifferenceStore store) {
+        PolarSearch search = new PolarSearch(0.055 * info.height(), REACH * freePx);
+        BlankFitter fitter = new BlankFitter(info.height(), pivot, freePx);
         Background background = scene.background().cut(area);
         List<Look> looks = new ArrayList<>();
         eachFrame(0.4, 0.9, frame -> {
@@ -180,8 +188,8 @@ public final class RodTracker {
 
     /** Frames that failed or stick out are tried again from where their neighbours say the rod should be. */
     private List<Look> lookAgain(
-            List<Look> looks, Point pivot, double lengthPx, DifferenceStore store, RigFinder rigs) {
-        BlankFitter fitter = new BlankFitter(info.height(), pivot, lengthPx);
+            List<Look> looks, Point pivot, double freePx, DifferenceStore store, RigFinder rigs) {
+        BlankFitter fitter = new BlankFitter(info.height(), pivot, freePx);
         List<Look> steady = Confidence.withoutOutliers(looks);
         List<Look> out = new ArrayList<>();
         for (int t = 0; t < steady.size(); t++) {

@@ -41,8 +41,8 @@ final class TraceBuilder {
             Tracked rig = rigs.get(t).at(blob == null ? null : blob.plus(origin));
             frames.add(fit == null ? lost(t, looks, rig) : found(t, look.seconds(), fit, rig));
         }
-        double sd = Math.hypot(length.freeSdPx(), length.sdPx());
-        return new Trace(info.width(), info.height(), frames, motion, length.freePx(), sd, null);
+        return new Trace(
+                info.width(), info.height(), frames, motion, length.freePx(), length.freeSdPx(), null);
     }
 
     private FrameTrace found(int t, double seconds, Fit fit, Tracked rig) {
