@@ -1,5 +1,7 @@
 package bendline.benchmark;
 
+import bendline.analysis.Analyser;
+import bendline.analysis.Progress;
 import bendline.footage.Footage;
 import bendline.footage.FootageException;
 import bendline.simulate.Scenario;
@@ -33,14 +35,12 @@ public final class Benchmark {
     private final Path folder;
     private final boolean keep;
     private final int count;
-    private final Analysts analyst;
 
-    private Benchmark(Path project, List<String> options) throws ReflectiveOperationException {
+    private Benchmark(Path project, List<String> options) {
         this.folder = project.resolve("target").resolve("benchmark");
         this.keep = options.contains("--keep");
         int at = options.indexOf("--clips");
         this.count = at < 0 ? CLIPS : Integer.parseInt(options.get(at + 1));
-        this.analyst = Analysts.ours();
     }
 
     /** Runs it. */
@@ -77,6 +77,7 @@ public final class Benchmark {
         List<ClipScore> each = new ArrayList<>(ownScores);
         each.addAll(secondScores);
         table.clips("Clip by clip", each);
+        table.say(RealFootage.table(shared(project).resolve("clips")));
         Files.writeString(folder.resolve("table.md"), table.toString());
         System.out.println(table);
     }
@@ -113,13 +114,19 @@ public final class Benchmark {
         return clips;
     }
 
+    private static Path shared(Path project) {
+        return Path.of(System.getProperty(
+                "bendline.shared", project.resolve("../shared").toString()));
+    }
+
     private List<ClipScore> scores(List<BenchmarkClip> clips) {
         List<ClipScore> out = new ArrayList<>();
         for (BenchmarkClip clip : clips) {
             tell("analysing", clip.truth().name());
             boolean rod = clip.truth().frames().stream().anyMatch(TruthFrame::tipInView);
             Map<String, PointScore> baselines = rod ? Baselines.run(Footage.open(clip.file()), clip.truth()) : Map.of();
-            out.add(ClipScore.of(analyst.analyse(clip.file(), clip.setup()), clip.truth(), baselines));
+            out.add(ClipScore.of(
+                    new Analyser().analyse(clip.file(), clip.setup(), Progress.SILENT), clip.truth(), baselines));
         }
         return out;
     }

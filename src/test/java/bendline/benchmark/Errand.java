@@ -1,5 +1,7 @@
 package bendline.benchmark;
 
+import bendline.analysis.Analyser;
+import bendline.analysis.Progress;
 import bendline.footage.Footage;
 import bendline.footage.LumaReader;
 import bendline.scene.Setup;
@@ -22,7 +24,7 @@ public final class Errand {
         long start = System.nanoTime();
         switch (args[0]) {
             case "decode" -> decode(clip);
-            case "analyse" -> Analysts.ours().analyse(clip, Setup.NONE);
+            case "analyse" -> new Analyser().analyse(clip, Setup.NONE, Progress.SILENT);
             default -> throw new IllegalArgumentException("no errand " + args[0]);
         }
         double seconds = (System.nanoTime() - start) / 1e9;

@@ -26,7 +26,8 @@ class HandLabelsTest {
         "rod-bent-portrait, 14, 14",
         "rod-two-boat-right, 10, 2",
         "rod-two-boat-left, 8, 4",
-        "rod-bent-clutter, 13, 11"
+        "rod-bent-clutter, 13, 11",
+        "rod-pan-pov, 14, 12"
     })
     void everyFrameHasFivePointsOfTheBlank(String name, int frames, int tips) throws IOException {
         HandLabels labels = HandLabels.read(name);
