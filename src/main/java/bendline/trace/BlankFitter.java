@@ -208,8 +208,7 @@ final class BlankFitter {
             evidence += Math.min(q[i], 30) * Strip.STEP_PX;
             shown += Math.min(1, q[i] / tip.level());
         }
-        double wanted =
-                Double.isNaN(freePx) ? last + 1 : Math.max(last + 1, CLEAR_OF_HANDS * freePx / Strip.STEP_PX);
+        double wanted = Double.isNaN(freePx) ? last + 1 : Math.max(last + 1, CLEAR_OF_HANDS * freePx / Strip.STEP_PX);
         return new Fit(
                 whole,
                 Math.hypot(ridge.acrossSdPx(), sag),

@@ -5,7 +5,6 @@ import bendline.geometry.Polyline;
 import bendline.image.Plane;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
@@ -16,11 +15,12 @@ import org.jspecify.annotations.Nullable;
  */
 final class MarkFollower {
 
-    /** Sagittas tried between the marks, shares of their distance, and where along the rod the bend sits. */
-    private static final double LARGEST_SAG = 0.3;
+    /** How far the blank may stand off the line from mark to mark, share of their distance. */
+    private static final double LARGEST_SAG = 0.35;
+    /** Price of moving sideways by one offset between stations, and the strength beyond which more does not count. */
+    private static final float BEND_PRICE = 1;
 
-    private static final int SAGS = 31;
-    private static final double[] SKEWS = {0.6, 1, 1.5};
+    private static final float MOST_STRENGTH = 15;
     private static final int POINTS = 40;
     /** Frames without the blank after which it is given up, in each direction. */
     private static final int PATIENCE = 12;
@@ -51,7 +51,8 @@ final class MarkFollower {
     record Followed(List<Look> looks, double freePx) {}
 
     /** @return null where no line joins the marks on their frame */
-    @Nullable Followed follow(int frame, Point grip, Point tip) {
+    @Nullable
+    Followed follow(int frame, Point grip, Point tip) {
         Plane plane = planes.apply(frame);
         Polyline seed = between(plane, grip, tip);
         double free = seed.length();
@@ -82,7 +83,7 @@ final class MarkFollower {
             Polyline expected = missed == 0 ? onward(before, last) : last;
             double step = PathChooser.displacement(before, last);
             Plane plane = planes.apply(t);
-            Fit fit = fitter.fitWhole(plane, expected, Math.min(25, 7 + step));
+            Fit fit = fitter.fitWhole(plane, expected, Math.min(25, 4 + 0.7 * step + 2 * missed));
             fit = fitter.fitWhole(plane, fit.line().cut(last.length()), 4);
             boolean holds = fit.coverage() >= ENOUGH
                     && PathChooser.displacement(fit.line(), expected) < Confidence.tolerance(step) + 2 * missed;
@@ -110,50 +111,56 @@ final class MarkFollower {
         return new Polyline(points);
     }
 
-    /** The arc between the marks that shows the strongest ridge. */
+    /** The continuous ridge from mark to mark that is strongest in all, however bent. */
     private static Polyline between(Plane plane, Point grip, Point tip) {
-        Polyline best = null;
-        double most = Double.NEGATIVE_INFINITY;
-        for (double skew : SKEWS) {
-            for (int k = 0; k < SAGS; k++) {
-                double sag = LARGEST_SAG * (2.0 * k / (SAGS - 1) - 1);
-                Polyline arc = arc(grip, tip, sag, skew);
-                double strength = strength(plane, arc);
-                if (strength > most) {
-                    most = strength;
-                    best = arc;
-                }
-            }
-        }
-        return best;
-    }
-
-    private static Polyline arc(Point grip, Point tip, double sag, double skew) {
-        Point along = tip.minus(grip);
+        Polyline chord = new Polyline(List.of(grip, tip));
+        double length = chord.length();
+        var straight = bendline.geometry.PolynomialCurve.through(chord.resampled(POINTS), 1);
+        int stations = (int) (length / Strip.STEP_PX) + 1;
+        Strip strip = new Strip(plane, straight, -1, 2.0 / (stations - 1), stations, LARGEST_SAG * length, i -> 5);
+        int[] path = pinned(strip);
+        Point along = tip.minus(grip).times(1 / length);
         Point normal = new Point(-along.y(), along.x());
-        List<Point> points = new ArrayList<>(POINTS);
-        for (int k = 0; k < POINTS; k++) {
-            double u = k / (POINTS - 1.0);
-            double v = Math.pow(u, skew);
-            points.add(grip.plus(along.times(u)).plus(normal.times(4 * sag * v * (1 - v))));
+        List<Point> points = new ArrayList<>(stations);
+        for (int i = 0; i < stations; i++) {
+            double s = length * i / (stations - 1);
+            points.add(grip.plus(along.times(s)).plus(normal.times(strip.offset(path[i]))));
         }
-        return new Polyline(points);
+        Polyline rough = new Polyline(points);
+        return bendline.geometry.PolynomialCurve.through(rough.resampled(POINTS), BlankFitter.DEGREE)
+                .chain(-1, 1, POINTS);
     }
 
-    /** Lower quartile of the ridge strength along an arc, so that one strong stretch can't carry a wrong arc. */
-    private static double strength(Plane plane, Polyline arc) {
-        var curve = bendline.geometry.PolynomialCurve.through(arc, BlankFitter.DEGREE);
-        int stations = (int) Math.max(8, arc.length() / Strip.STEP_PX / 2);
-        Strip strip = new Strip(plane, curve, -1, 2.0 / stations, stations, 3, i -> 5);
-        double[] q = new double[stations];
-        for (int i = 0; i < stations; i++) {
-            for (float s : strip.strength[i]) {
-                q[i] = Math.max(q[i], Math.min(30, s));
+    /** Best path through a strip that begins and ends in its middle; steps of up to two offsets a station, each at a price. */
+    private static int[] pinned(Strip strip) {
+        int n = strip.strength.length;
+        int m = strip.offsets();
+        int middle = m / 2;
+        float[][] total = new float[n][m];
+        byte[][] from = new byte[n][m];
+        for (int i = 0; i < n; i++) {
+            for (int k = 0; k < m; k++) {
+                float best = Float.NEGATIVE_INFINITY;
+                for (int d = -2; d <= 2; d++) {
+                    int q = k + d;
+                    boolean inside = q >= 0 && q < m;
+                    float before = i == 0
+                            ? (Math.abs(k - middle) <= 2 && d == 0 ? 0 : -1e6f)
+                            : inside ? total[i - 1][q] : -1e6f;
+                    if (before - BEND_PRICE * Math.abs(d) > best) {
+                        best = before - BEND_PRICE * Math.abs(d);
+                        from[i][k] = (byte) d;
+                    }
+                }
+                total[i][k] = best + Math.min(MOST_STRENGTH, strip.strength[i][k]);
             }
         }
-        double mean = Arrays.stream(q).average().orElse(0);
-        Arrays.sort(q);
-        return mean + q[q.length / 4];
+        int[] path = new int[n];
+        path[n - 1] = middle;
+        for (int i = n - 1; i > 0; i--) {
+            path[i - 1] = path[i] + from[i][path[i]];
+        }
+        return path;
     }
 
     /** The line cut, or drawn on, so that it ends beside a point. */

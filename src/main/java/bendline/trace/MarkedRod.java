@@ -49,7 +49,8 @@ final class MarkedRod {
             return false;
         }
         double near = NEAR * mark.grip().distance(mark.tip());
-        return frame.blank().distanceTo(mark.grip()) < near && frame.blank().last().distance(mark.tip()) < near;
+        return frame.blank().distanceTo(mark.grip()) < near
+                && frame.blank().last().distance(mark.tip()) < near;
     }
 
     private int frame() {
@@ -67,8 +68,7 @@ final class MarkedRod {
         try (DifferenceStore store = new DifferenceStore()) {
             try (LumaReader reader = footage.lumas()) {
                 for (Frame f = reader.next(); f != null; f = reader.next()) {
-                    store.add(inUnits(Warp.apply(
-                            f.luma(), motion.toReference().get(f.index()), area)));
+                    store.add(inUnits(Warp.apply(f.luma(), motion.toReference().get(f.index()), area)));
                     progress.accept((f.index() + 1.0) / info.frames());
                 }
             }

@@ -31,9 +31,11 @@ final class RodLength {
 
     /** @param lengths pixels, at least one */
     static Estimate of(List<Double> lengths) {
-        double[] sorted = lengths.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+        double[] sorted =
+                lengths.stream().mapToDouble(Double::doubleValue).sorted().toArray();
         double median = sorted[sorted.length / 2];
-        double[] away = Arrays.stream(sorted).map(l -> Math.abs(l - median)).sorted().toArray();
+        double[] away =
+                Arrays.stream(sorted).map(l -> Math.abs(l - median)).sorted().toArray();
         double same = Arrays.stream(away).filter(a -> a < SAME * median).count();
         double sd = Math.max(LEAST_SD * median, 0.5 * 1.4826 * away[away.length / 2]);
         return new Estimate(median / INTO_HAND, sd / INTO_HAND, same / sorted.length);

@@ -187,8 +187,7 @@ public final class RodTracker {
     }
 
     /** Frames that failed or stick out are tried again from where their neighbours say the rod should be. */
-    private List<Look> lookAgain(
-            List<Look> looks, Point pivot, double freePx, DifferenceStore store, RigFinder rigs) {
+    private List<Look> lookAgain(List<Look> looks, Point pivot, double freePx, DifferenceStore store, RigFinder rigs) {
         BlankFitter fitter = new BlankFitter(info.height(), pivot, freePx);
         List<Look> steady = Confidence.withoutOutliers(looks);
         List<Look> out = new ArrayList<>();

@@ -41,8 +41,7 @@ final class TraceBuilder {
             Tracked rig = rigs.get(t).at(blob == null ? null : blob.plus(origin));
             frames.add(fit == null ? lost(t, looks, rig) : found(t, look.seconds(), fit, rig));
         }
-        return new Trace(
-                info.width(), info.height(), frames, motion, length.freePx(), length.freeSdPx(), null);
+        return new Trace(info.width(), info.height(), frames, motion, length.freePx(), length.freeSdPx(), null);
     }
 
     private FrameTrace found(int t, double seconds, Fit fit, Tracked rig) {
