@@ -1,6 +1,7 @@
 package bendline.simulate;
 
 import bendline.geometry.Homography;
+import bendline.geometry.Point;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -63,7 +64,7 @@ final class AnglerPainter {
         pen.limb(
                 l.farElbow(),
                 0.052 * k,
-                new double[] {l.shoulder()[0] + 0.05, l.shoulder()[1] - 0.02},
+                new Point(l.shoulder().x() + 0.05, l.shoulder().y() - 0.02),
                 0.07 * k,
                 shade);
         leg(pen, l.hip(), l.backKnee(), l.backFoot(), k, farTrousers);
@@ -85,44 +86,44 @@ final class AnglerPainter {
         pen.blob(l.nearHand(), 0.050 * k, 0.046 * k, skin);
     }
 
-    private void leg(FigurePen pen, double[] hip, double[] knee, double[] foot, double k, Stuff cloth) {
+    private void leg(FigurePen pen, Point hip, Point knee, Point foot, double k, Stuff cloth) {
         pen.limb(hip, 0.118 * k, knee, 0.080 * k, cloth);
         pen.limb(knee, 0.080 * k, foot, 0.066 * k, cloth);
         pen.limb(
-                new double[] {foot[0] - 0.05, foot[1] - 0.005},
+                new Point(foot.x() - 0.05, foot.y() - 0.005),
                 0.058 * k,
-                new double[] {foot[0] + 0.15 * k, foot[1] - 0.02},
+                new Point(foot.x() + 0.15 * k, foot.y() - 0.02),
                 0.040 * k,
                 boots);
     }
 
-    private void head(FigurePen pen, double[] head, double k) {
-        pen.blob(new double[] {head[0] - 0.025 * k, head[1] - 0.01 * k}, 0.088 * k, 0.105 * k, hair);
-        pen.blob(new double[] {head[0] + 0.012 * k, head[1] - 0.012 * k}, 0.084 * k, 0.112 * k, skin);
+    private void head(FigurePen pen, Point head, double k) {
+        pen.blob(new Point(head.x() - 0.025 * k, head.y() - 0.01 * k), 0.088 * k, 0.105 * k, hair);
+        pen.blob(new Point(head.x() + 0.012 * k, head.y() - 0.012 * k), 0.084 * k, 0.112 * k, skin);
         pen.limb(
-                new double[] {head[0] + 0.082 * k, head[1] - 0.005 * k},
+                new Point(head.x() + 0.082 * k, head.y() - 0.005 * k),
                 0.013 * k,
-                new double[] {head[0] + 0.104 * k, head[1] - 0.024 * k},
+                new Point(head.x() + 0.104 * k, head.y() - 0.024 * k),
                 0.012 * k,
                 skin);
         pen.limb(
-                new double[] {head[0] + 0.070 * k, head[1] - 0.062 * k},
+                new Point(head.x() + 0.070 * k, head.y() - 0.062 * k),
                 0.020 * k,
-                new double[] {head[0] + 0.018 * k, head[1] - 0.100 * k},
+                new Point(head.x() + 0.018 * k, head.y() - 0.100 * k),
                 0.026 * k,
                 neck);
-        pen.blob(new double[] {head[0] - 0.030 * k, head[1] - 0.012 * k}, 0.018 * k, 0.028 * k, neck);
-        pen.blob(new double[] {head[0] - 0.012 * k, head[1] + 0.052 * k}, 0.100 * k, 0.074 * k, cap);
+        pen.blob(new Point(head.x() - 0.030 * k, head.y() - 0.012 * k), 0.018 * k, 0.028 * k, neck);
+        pen.blob(new Point(head.x() - 0.012 * k, head.y() + 0.052 * k), 0.100 * k, 0.074 * k, cap);
         pen.limb(
-                new double[] {head[0] + 0.06 * k, head[1] + 0.040 * k},
+                new Point(head.x() + 0.06 * k, head.y() + 0.040 * k),
                 0.018 * k,
-                new double[] {head[0] + 0.155 * k, head[1] + 0.022 * k},
+                new Point(head.x() + 0.155 * k, head.y() + 0.022 * k),
                 0.009 * k,
                 cap);
     }
 
-    private static double[] wrist(double[] a, double[] b, double f) {
-        return new double[] {a[0] + f * (b[0] - a[0]), a[1] + f * (b[1] - a[1])};
+    private static Point wrist(Point a, Point b, double f) {
+        return new Point(a.x() + f * (b.x() - a.x()), a.y() + f * (b.y() - a.y()));
     }
 
     private static void smooth(Graphics2D g) {

@@ -17,8 +17,9 @@ final class CastRun {
     private static final double DT = 2e-4;
     private static final double LEAD_IN = 1.5;
     private static final double WATER_Y = -0.35;
+    private static final double WATER_X = 1.4;
     private static final double GROUND_Y = 0.04;
-    private static final double WIND_IN = 2.4;
+    private static final double WIND_IN = 2.9;
     private static final double WIND_BEFORE = 4.6;
 
     private final RodChain chain;
@@ -42,6 +43,7 @@ final class CastRun {
         this.rig = rig;
         this.line = new RigLine(rig);
         this.stepper = new ChainStepper(chain, line, rig, RodChain.GRAVITY, DT);
+        stepper.water(WATER_Y, WATER_X);
         this.scripts = scripts;
         this.moves = new HandMoves(stature);
         double ready = scripts.isEmpty() ? 58 : scripts.get(0).readyAngleDeg();
@@ -58,6 +60,7 @@ final class CastRun {
         this.rig = other.rig;
         this.line = other.line.copy();
         this.stepper = new ChainStepper(chain, line, rig, RodChain.GRAVITY, DT);
+        stepper.water(WATER_Y, WATER_X);
         this.stepper.state().set(other.stepper.state());
         this.scripts = scripts;
         this.moves = other.moves.copy();
@@ -190,9 +193,8 @@ final class CastRun {
                     new ChainStepper(chain, line, rig, RodChain.GRAVITY, DT),
                     stepper.state(),
                     hands,
-                    t,
-                    turnStart + script.turnSeconds() + 0.15,
-                    DT,
+                    new ReleaseMoment.Window(
+                            t, turnStart + script.turnSeconds() + 0.15, turnStart + 0.75 * script.turnSeconds()),
                     Math.toRadians(script.releaseDirectionDeg()));
             releaseAt = best + script.releaseLateSeconds();
         }
@@ -212,11 +214,11 @@ final class CastRun {
         }
     }
 
-    /** The far part of the retrieve is left out: the rig starts in the water a few metres ahead of the tip. */
+    /** The far part of the retrieve is left out: the rig comes out of the water under the tip. */
     private void takeUp(double t) {
         double[] tip = stepper.tip(hands.at(t));
         ChainState s = stepper.state();
-        s.rigX = tip[0] + 5.5;
+        s.rigX = tip[0] + 0.6;
         s.rigY = WATER_Y - 0.1;
         s.rigVx = 0;
         s.rigVy = 0;

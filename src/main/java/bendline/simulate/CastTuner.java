@@ -10,10 +10,13 @@ import java.util.List;
  */
 final class CastTuner {
 
-    private static final double[] SHIFTS = {0, 0.05, -0.05, 0.1, -0.1, 0.16, -0.16, 0.22};
+    private static final double[] SHIFTS = {0, 0.05, -0.05, 0.1, -0.1, 0.16, -0.16, 0.22, 0.32, 0.44, 0.58};
 
     /** Seconds shown after the last release. */
     private static final double AFTER = 1.6;
+
+    /** Waiting longer than this would make a rushed cast an unhurried one. */
+    private static final double LONGEST_WHEN_RUSHED = 0.22;
 
     private CastTuner() {}
 
@@ -53,6 +56,9 @@ final class CastTuner {
         shared.runTo(script.pushFrom() - 0.2, cast);
         Tried best = null;
         for (double shift : SHIFTS) {
+            if (script.rushedFlat() != Severity.NONE && shift > LONGEST_WHEN_RUSHED) {
+                break;
+            }
             Tried tried = attempt(shared, casts, cast, shift);
             if (best == null || tried.fault < best.fault) {
                 best = tried;

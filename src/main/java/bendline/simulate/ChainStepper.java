@@ -27,6 +27,8 @@ final class ChainStepper {
     private final double[] sin;
     private final double[] forceX;
     private final double[] forceY;
+    private double waterLevel = Double.NEGATIVE_INFINITY;
+    private double waterFrom;
     private double rigDvx;
     private double rigDvy;
     private double tension;
@@ -59,6 +61,16 @@ final class ChainStepper {
     /** The state now; the caller may change it between steps. */
     ChainState state() {
         return now;
+    }
+
+    /** Puts water below a level, from a place on, metres; without this there is none. */
+    void water(double level, double from) {
+        waterLevel = level;
+        waterFrom = from;
+    }
+
+    double stepSeconds() {
+        return dt;
     }
 
     /** Line tension in the middle of the last step, newtons. */
@@ -174,9 +186,14 @@ final class ChainStepper {
         tension = line.tension(lineDistance, lineRate);
         forceX[n - 1] += tension * ux;
         forceY[n - 1] += tension * uy;
-        double drag = rigDrag * Math.hypot(mid.rigVx, mid.rigVy);
+        double drag = rigDrag() * Math.hypot(mid.rigVx, mid.rigVy);
         rigDvx = dt * (-tension * ux / rigMass - drag * mid.rigVx);
         rigDvy = dt * (-tension * uy / rigMass - drag * mid.rigVy - gravity);
+    }
+
+    /** Water is some eight hundred times as dense as air. */
+    private double rigDrag() {
+        return mid.rigY < waterLevel && mid.rigX > waterFrom ? 816 * rigDrag : rigDrag;
     }
 
     private void assemble() {
@@ -252,7 +269,7 @@ final class ChainStepper {
         }
         work += dt * (fx * hand.vx() + fy * hand.vy() - moment * hand.rate() + line.windingPower(tension));
         double speed = Math.hypot(mid.rigVx, mid.rigVy);
-        lost += dt * (rigMass * rigDrag * speed * speed * speed + line.lossPower(lineDistance, lineRate, tension));
+        lost += dt * (rigMass * rigDrag() * speed * speed * speed + line.lossPower(lineDistance, lineRate, tension));
     }
 
     private void finish() {

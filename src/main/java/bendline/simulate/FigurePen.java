@@ -14,16 +14,16 @@ import java.awt.geom.Point2D;
 /** Draws the parts of a figure, given in metres of the plane, in stuff that moves with them and light from above. */
 record FigurePen(Graphics2D g, PhoneCamera camera, Homography map) {
 
-    private Point at(double[] p) {
-        return map.apply(camera.plane(p[0], p[1]));
+    private Point at(Point p) {
+        return map.apply(camera.plane(p.x(), p.y()));
     }
 
-    private double px(double[] p, double metres) {
-        return metres * camera.pxPerMetre(p[0], p[1]);
+    private double px(Point p, double metres) {
+        return metres * camera.pxPerMetre(p.x(), p.y());
     }
 
     /** A tapered piece with rounded ends. */
-    void limb(double[] from, double r0, double[] to, double r1, Stuff stuff) {
+    void limb(Point from, double r0, Point to, double r1, Stuff stuff) {
         Point a = at(from);
         Point b = at(to);
         double ra = px(from, r0);
@@ -46,7 +46,7 @@ record FigurePen(Graphics2D g, PhoneCamera camera, Homography map) {
     }
 
     /** An ellipse with half axes in metres. */
-    void blob(double[] p, double rx, double ry, Stuff stuff) {
+    void blob(Point p, double rx, double ry, Stuff stuff) {
         Point c = at(p);
         double x = px(p, rx);
         double y = px(p, ry);

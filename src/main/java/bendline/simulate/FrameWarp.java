@@ -80,8 +80,8 @@ final class FrameWarp {
                 row = r;
             }
         }
-        int fx = x >> 8 & 255;
-        int fy = y >> 8 & 255;
+        int fx = (x >> 8) & 255;
+        int fy = (y >> 8) & 255;
         int[] rgb = backdrop.rgb();
         int i = row * backdrop.width() + column;
         if ((fx | fy) == 0) {
@@ -96,8 +96,8 @@ final class FrameWarp {
     private static int blend(int a, int b, int f) {
         int ra = a & 0xff00ff;
         int ga = a & 0x00ff00;
-        int rb = ra + (((b & 0xff00ff) - ra) * f + 0x800080 >> 8) & 0xff00ff;
-        int gb = ga + (((b & 0x00ff00) - ga) * f + 0x008000 >> 8) & 0x00ff00;
+        int rb = (ra + ((((b & 0xff00ff) - ra) * f + 0x800080) >> 8)) & 0xff00ff;
+        int gb = (ga + ((((b & 0x00ff00) - ga) * f + 0x008000) >> 8)) & 0x00ff00;
         return rb | gb;
     }
 

@@ -9,8 +9,8 @@ import java.util.List;
  */
 final class Motion {
 
-    /** Numbers kept per sample before the nodes: t, hand x, y, vx, angle, rate, tip vx, vy, rig x, y, vx, vy, pull, line. */
-    private static final int HEAD = 14;
+    /** Numbers kept per sample before the nodes: t, hand x, y, vx, angle, rate, tip vx, vy, rig x, y, vx, vy, pull. */
+    private static final int HEAD = 13;
 
     /** One moment: all that a picture needs. */
     record Moment(
@@ -56,6 +56,7 @@ final class Motion {
     private final double step;
     private final double start;
     private final List<double[]> samples = new ArrayList<>();
+    private final List<RigLine.State> lines = new ArrayList<>();
     private final List<Launch> launches = new ArrayList<>();
     private double worstBalance;
     private double workIn;
@@ -97,11 +98,11 @@ final class Motion {
             state.rigY,
             state.rigVx,
             state.rigVy,
-            tension,
-            line.ordinal()
+            tension
         };
         System.arraycopy(head, 0, s, 0, HEAD);
         samples.add(s);
+        lines.add(line);
     }
 
     void launched(Launch launch) {
@@ -143,7 +144,7 @@ final class Motion {
 
     /** A stored sample. */
     Moment sample(int index) {
-        return moment(samples.get(index));
+        return moment(samples.get(index), lines.get(index));
     }
 
     /** The moment at a time, straight between samples; held at the ends. */
@@ -156,14 +157,12 @@ final class Motion {
         for (int k = 0; k < s.length; k++) {
             s[k] = a[k] + f * (b[k] - a[k]);
         }
-        s[HEAD - 1] = a[HEAD - 1];
-        return moment(s);
+        return moment(s, lines.get(i));
     }
 
-    private Moment moment(double[] s) {
+    private Moment moment(double[] s, RigLine.State line) {
         double[] nx = java.util.Arrays.copyOfRange(s, HEAD, HEAD + links + 1);
         double[] ny = java.util.Arrays.copyOfRange(s, HEAD + links + 1, s.length);
-        RigLine.State line = RigLine.State.values()[(int) s[HEAD - 1]];
         return new Moment(
                 s[0], s[1], s[2], s[3], s[4], s[5], s[6], s[7], s[8], s[9], s[10], s[11], s[12], line, nx, ny);
     }

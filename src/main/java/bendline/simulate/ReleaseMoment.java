@@ -9,37 +9,44 @@ final class ReleaseMoment {
     /** Slower than this, m/s, the rig is not yet being cast. */
     private static final double SLOWEST = 20;
 
+    /** Newtons. */
+    private static final double DEAD_PULL = 1;
+
     private ReleaseMoment() {}
 
     /**
-     * Seconds of the best moment between two times.
+     * Where to look, seconds.
+     *
+     * @param start first time
+     * @param end last time
+     * @param turned when the rod is about to stop; once the pull dies after that the rig flies free, held or not
+     */
+    record Window(double start, double end, double turned) {}
+
+    /**
+     * Seconds of the best moment within a window.
      *
      * @param stepper a fresh stepper for the same rod, rig and line; it is moved on
-     * @param from state at the first time; not changed
+     * @param from state at the start; not changed
      * @param hands the stroke
-     * @param start first time, seconds
-     * @param end last time, seconds
-     * @param dt step of the stepper, seconds
+     * @param window where to look
      * @param direction the flight direction that carries furthest, radians
      */
-    static double find(
-            ChainStepper stepper,
-            ChainState from,
-            HandPath hands,
-            double start,
-            double end,
-            double dt,
-            double direction) {
+    static double find(ChainStepper stepper, ChainState from, HandPath hands, Window window, double direction) {
+        double dt = stepper.stepSeconds();
         stepper.state().set(from);
         double best = Double.NEGATIVE_INFINITY;
-        double when = end;
+        double when = window.end;
         boolean above = false;
         double crossed = Double.NaN;
-        for (int i = 0; start + i * dt < end; i++) {
-            stepper.step(hands.at(start + (i + 0.5) * dt));
+        for (int i = 0; window.start + i * dt < window.end; i++) {
+            stepper.step(hands.at(window.start + (i + 0.5) * dt));
             ChainState s = stepper.state();
-            double t = start + (i + 1) * dt;
+            double t = window.start + (i + 1) * dt;
             double reach = reach(s, direction);
+            if (t > window.turned && stepper.tension() < DEAD_PULL && s.rigVx > 0) {
+                break;
+            }
             if (reach > best) {
                 best = reach;
                 when = t;

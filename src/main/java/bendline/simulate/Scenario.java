@@ -60,7 +60,7 @@ public record Scenario(
         double free = 0;
         for (int i = 0; i < casts.size(); i++) {
             CastScript cast = casts.get(i);
-            if (cast.startSeconds() < free || cast.putDown() && i < casts.size() - 1) {
+            if (cast.startSeconds() < free || (cast.putDown() && i < casts.size() - 1)) {
                 throw new IllegalArgumentException(String.format(
                         Locale.ROOT,
                         "cast %d must start after %.1f s and no cast may follow a rod put down",
