@@ -18,7 +18,7 @@ final class Summary {
         for (CastAnalysis cast : analysis.casts()) {
             Finding next = cast.review().next();
             to.println("Cast " + cast.stroke().number() + ": "
-                    + (next == null ? "no fault found that could be told." : next.title() + ". " + next.says()));
+                    + (next == null ? "no fault found that could be told." : next.title() + ". " + next.brief()));
         }
         to.println("Report: " + out.resolve("report.html"));
     }

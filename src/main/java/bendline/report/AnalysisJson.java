@@ -167,6 +167,7 @@ final class AnalysisJson {
         ArrayNode frames = out.putArray("evidenceFrames");
         f.evidenceFrames().forEach(frames::add);
         out.put("title", f.title());
+        out.put("brief", f.brief());
         out.put("says", f.says());
         ArrayNode checks = out.putArray("checks");
         f.checks().forEach(c -> checks.add(check(c)));

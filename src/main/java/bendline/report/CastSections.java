@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** The part of the page that belongs to one cast. */
 final class CastSections {
@@ -168,26 +169,38 @@ final class CastSections {
     private void findings() {
         html.open("section");
         html.leaf("h2", "What was looked for");
-        cast.review().findings().stream()
-                .sorted(Comparator.comparingInt((Finding f) -> order(f.state())).thenComparing(f -> -f.severity()))
-                .forEach(this::finding);
+        in(State.FOUND).sorted(Comparator.comparing(f -> -f.severity())).forEach(this::finding);
+        in(State.CLEAR).forEach(this::finding);
+        List<Finding> open = in(State.CANNOT_TELL).toList();
+        if (!open.isEmpty()) {
+            html.open("section", "class", "finding cannot-tell");
+            html.open("h3")
+                    .text("The rest ")
+                    .leaf("span", "Cannot tell", "class", "verdict")
+                    .close();
+            html.open("dl");
+            open.forEach(
+                    f -> html.leaf("dt", f.title(), "id", key + "-" + f.id()).leaf("dd", f.says()));
+            html.close();
+            html.close();
+        }
         html.close();
     }
 
-    private static int order(State state) {
-        return switch (state) {
-            case FOUND -> 0;
-            case CANNOT_TELL -> 1;
-            case CLEAR -> 2;
-        };
+    private Stream<Finding> in(State state) {
+        return cast.review().findings().stream().filter(f -> f.state() == state);
     }
 
     private void finding(Finding f) {
         html.open("section", "class", "finding " + f.state().id(), "id", key + "-" + f.id());
         html.open("h3").text(f.title() + " ");
         html.leaf("span", StateWords.verdict(f), "class", "verdict").close();
-        html.leaf("p", f.says());
-        if (!f.checks().isEmpty()) {
+        if (f.checks().isEmpty()) {
+            html.leaf("p", f.says());
+        } else {
+            if (f.state() == State.FOUND) {
+                html.leaf("p", f.brief());
+            }
             html.open("ul", "class", "checks");
             for (int i = 0; i < f.checks().size(); i++) {
                 check(f.checks().get(i), key + "-" + f.id() + "-" + i);

@@ -41,7 +41,7 @@ final class CastStory {
         List<String> out = new ArrayList<>();
         Finding next = cast.review().next();
         if (next != null) {
-            out.add(next.says());
+            out.add(next.brief());
         }
         List<String> others = cast.review().findings().stream()
                 .filter(f -> f.state() == State.FOUND && f != next)

@@ -54,15 +54,16 @@ final class StateWords {
                 .filter(Double::isFinite)
                 .min()
                 .orElse(Double.NaN);
-        String who = speaking == 1
-                ? "One number speaks for it"
-                : Words.of(
-                        "%d of %d numbers speak for it",
-                        speaking, finding.checks().size());
-        return Double.isNaN(margin)
-                ? who + "."
-                : Words.of(
-                        "%s; %s beyond its limit by %.1f times its uncertainty.",
-                        who, speaking == 1 ? "it lies" : "the closest lies", Math.min(margin, 99));
+        String who = Words.of(
+                "%d of %d numbers %s for it", speaking, finding.checks().size(), speaking == 1 ? "speaks" : "speak");
+        if (Double.isNaN(margin)) {
+            return who + ".";
+        }
+        String each = speaking == 1 ? "" : "each ";
+        return margin >= 2
+                ? Words.of(
+                        "%s, %sbeyond its limit by more than %d times its uncertainty.",
+                        who, each, (int) Math.min(10, Math.floor(margin)))
+                : who + ", but not all by much more than their uncertainty: look at the frames yourself.";
     }
 }

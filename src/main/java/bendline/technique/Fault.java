@@ -45,6 +45,7 @@ record Fault(
                 state == State.FOUND ? severity(answers) : 0,
                 checks,
                 frames(stroke),
+                Sentences.brief(state, answers),
                 Sentences.says(state, answers, needed),
                 cost,
                 drill);

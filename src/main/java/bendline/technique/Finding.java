@@ -12,6 +12,7 @@ import java.util.List;
  * @param severity 0 to 1; 0 unless found
  * @param checks the numbers against their limits
  * @param evidenceFrames decoded frames that show it, or that the verdict rests on
+ * @param brief what was seen, in few words without numbers; empty unless found
  * @param says what was seen, in plain words with the numbers
  * @param cost why it costs distance or control
  * @param drill what to practise
@@ -23,6 +24,7 @@ public record Finding(
         double severity,
         List<Check> checks,
         List<Integer> evidenceFrames,
+        String brief,
         String says,
         String cost,
         String drill) {

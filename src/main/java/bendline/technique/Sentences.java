@@ -19,6 +19,15 @@ final class Sentences {
 
     private Sentences() {}
 
+    /** What was seen of a fault, without the numbers; nothing unless it was found. */
+    static String brief(State state, List<Answer> answers) {
+        if (state != State.FOUND) {
+            return "";
+        }
+        String seen = joined(answers, State.FOUND, a -> a.criterion().seen());
+        return seen.substring(0, 1).toUpperCase(Locale.ROOT) + seen.substring(1) + ".";
+    }
+
     /** What was seen of a fault. */
     static String says(State state, List<Answer> answers, int needed) {
         String seen = joined(answers, State.FOUND, Sentences::found);

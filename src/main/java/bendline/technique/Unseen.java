@@ -78,12 +78,12 @@ final class Unseen {
         String drill = "Raise the rod to meet the clip, feel the line come tight, and lower the rig on a tight line.";
         if (nod.seconds() == null) {
             String says = "Cannot tell: " + nod.basis() + ".";
-            return new Finding(id, title, State.CANNOT_TELL, 0, List.of(), List.of(), says, cost, drill);
+            return new Finding(id, title, State.CANNOT_TELL, 0, List.of(), List.of(), "", says, cost, drill);
         }
         String says = "The tip was seen to be pulled, so the line came tight "
                 + Sentences.filled("{flightSeconds}", stroke) + " after the release.";
         List<Integer> frames = nod.frame() == null ? List.of() : List.of(nod.frame());
-        return new Finding(id, title, State.CLEAR, 0, List.of(), frames, says, cost, drill);
+        return new Finding(id, title, State.CLEAR, 0, List.of(), frames, "", says, cost, drill);
     }
 
     private static Finding unseen(
@@ -95,6 +95,6 @@ final class Unseen {
                 frames.add(e.frame());
             }
         }
-        return new Finding(id, title, State.CANNOT_TELL, 0, List.of(), frames, why, cost, drill);
+        return new Finding(id, title, State.CANNOT_TELL, 0, List.of(), frames, "", why, cost, drill);
     }
 }

@@ -104,7 +104,8 @@ class CastScoreTest {
                 k,
                 events,
                 List.of(new Measure("launchSpeed", "launch speed", "m/s", 42.0, 1, "made up")));
-        Finding finding = new Finding("flat-rushed-backswing", "title", state, 0.5, List.of(), List.of(), "", "", "");
+        Finding finding =
+                new Finding("flat-rushed-backswing", "title", state, 0.5, List.of(), List.of(), "", "", "", "");
         return new CastAnalysis(stroke, new Review(List.of(finding), List.of(), null, ""));
     }
 

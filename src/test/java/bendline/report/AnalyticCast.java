@@ -293,6 +293,7 @@ final class AnalyticCast {
                         new Check(measures().get(2), 12, true, State.FOUND),
                         new Check(measures().get(4), 0.2, false, State.CANNOT_TELL)),
                 List.of(156, 166, 177),
+                "The rod falls far under its held angle.",
                 "Within 0.36 s of release the rod fell by 25° ± 1°, before the line could run freely.",
                 "Line rubs on every ring while it should be running off, which costs distance and steers the rig.",
                 "Cast at half power and hold the rod where it was at release until the rig lands.");
@@ -303,6 +304,7 @@ final class AnalyticCast {
                 0,
                 List.of(new Check(measures().get(0), 2.0, false, State.CLEAR)),
                 List.of(103, 138),
+                "",
                 "The backswing took 4.0 times as long as the forward stroke, and the rod settled for 0.58 s.",
                 "A rushed backswing leaves the line slack.",
                 "Count to two behind.");
@@ -313,6 +315,7 @@ final class AnalyticCast {
                 0,
                 List.of(),
                 List.of(),
+                "",
                 "The clip ends before the line could come tight.",
                 "",
                 "");

@@ -53,7 +53,7 @@ class ReportPageTest {
                 .containsSubsequence(
                         "<h1 id=\"cast1-head\">The tip was dropped too early</h1>",
                         "<img",
-                        "Within 0.36\u00a0s of release",
+                        "The rod falls far under its held angle.",
                         "Do this next",
                         "Cast at half power",
                         "How sure",
