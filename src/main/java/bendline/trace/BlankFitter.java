@@ -19,6 +19,9 @@ final class BlankFitter {
     /** Share of the blank, from the tip, that lies clear of the hands. */
     private static final double CLEAR_OF_HANDS = 0.9;
 
+    /** How much a line followed from frame to frame resists a change of shape, against stations of usual weight. */
+    private static final double STAYS = 0.15;
+
     private final double heightPx;
     private final Point pivot;
     private final double freePx;
@@ -97,7 +100,7 @@ final class BlankFitter {
         for (int i = 0; i < stations; i++) {
             q[i] = strip.strength[i][path[i]];
         }
-        OffsetFit offsets = new OffsetFit(strip, path, q, 0, stations - 1);
+        OffsetFit offsets = new OffsetFit(strip, path, q, 0, stations - 1, STAYS);
         List<Point> points = new ArrayList<>(POINTS);
         for (int k = 0; k < POINTS; k++) {
             double i = (stations - 1.0) * k / (POINTS - 1);
@@ -146,7 +149,7 @@ final class BlankFitter {
         if (to - from < 0.05 * heightPx / Strip.STEP_PX) {
             return null;
         }
-        OffsetFit offsets = new OffsetFit(strip, path, q, from, to);
+        OffsetFit offsets = new OffsetFit(strip, path, q, from, to, 1e-3);
         List<Point> points = new ArrayList<>(POINTS);
         for (int k = 0; k < POINTS; k++) {
             double i = from + (double) (to - from) * k / (POINTS - 1);

@@ -23,7 +23,7 @@ final class MarkedRod {
     /** A traced rod this near to both marks is the one that was meant, as a share of their distance. */
     private static final double NEAR = 0.08;
     /** Grey levels to one unit of noise when pictures are searched as they are. */
-    private static final float GREY_A_UNIT = 4;
+    private static final float GREY_A_UNIT = 6;
 
     private final ClipInfo info;
     private final Mark mark;

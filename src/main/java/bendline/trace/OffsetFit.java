@@ -21,7 +21,8 @@ final class OffsetFit {
     private final double middle;
     private final double halfSpan;
 
-    OffsetFit(Strip strip, int[] path, double[] q, int from, int to) {
+    /** @param stiffness weight of the wish to stay where the line was, per station */
+    OffsetFit(Strip strip, int[] path, double[] q, int from, int to, double stiffness) {
         int n = to - from + 1;
         middle = (from + to) / 2.0;
         halfSpan = Math.max(1, (to - from) / 2.0);
@@ -52,7 +53,7 @@ final class OffsetFit {
                 }
             }
             for (int a = 0; a < c.length; a++) {
-                normal.addToEntry(a, a, 1e-3 * n + SMOOTH * n * Math.pow(Math.max(0, a - 2), 4));
+                normal.addToEntry(a, a, stiffness * n + SMOOTH * n * Math.pow(Math.max(0, a - 2), 4));
             }
             inverse = new LUDecomposition(normal).getSolver().getInverse();
             c = inverse.operate(new ArrayRealVector(right)).toArray();

@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
 final class TraceBuilder {
 
     private static final int BLANK_POINTS = 25;
+    /** Share of the blank that must show for its outer end to be taken for the tip. */
+    private static final double WHOLE = 0.84;
     /** Floor under every stated radius: registration and sampling, pixels. */
     private static final double FLOOR_PX = 0.4;
 
@@ -59,10 +61,19 @@ final class TraceBuilder {
                 t,
                 seconds,
                 Tracked.seen(blank.first(), gripSd),
-                inside ? Tracked.seen(tip, sd) : Tracked.notSeen(tip, "out of the picture"),
+                tracked(tip, sd, inside, fit.coverage()),
                 rig,
                 blank,
                 Math.hypot(DIRECTION_FLOOR, 2 * fit.directionSd()));
+    }
+
+    private static Tracked tracked(Point tip, double sd, boolean inside, double coverage) {
+        if (!inside) {
+            return Tracked.notSeen(tip, "out of the picture");
+        }
+        return coverage < WHOLE
+                ? Tracked.notSeen(tip, "the outer blank could not be told from its background")
+                : Tracked.seen(tip, sd);
     }
 
     private FrameTrace lost(int t, List<Look> looks, Tracked rig) {
