@@ -27,7 +27,11 @@ public final class Analyser {
      * @throws SetupException where a mark lies outside the picture or the clip
      */
     public ClipAnalysis analyse(Path clip, Setup setup, Progress progress) {
-        Footage footage = Footage.open(clip);
+        return analyse(Footage.open(clip), setup, progress);
+    }
+
+    /** The same for a clip that is open already, for example one that was turned by hand. */
+    public ClipAnalysis analyse(Footage footage, Setup setup, Progress progress) {
         ClipInfo info = timed(footage.survey(f -> progress.at("Reading the clip", f)), setup);
         new MarkCheck(info).check(setup.marks());
         Trace trace = RodTracker.follow(footage, info, setup, f -> progress.at("Following the rod", f));
@@ -37,7 +41,7 @@ public final class Analyser {
                 .map(s -> new CastAnalysis(s, technique.review(s)))
                 .toList();
         Quality quality = new ClipAppraiser().appraise(info, trace, strokes);
-        return new ClipAnalysis(clip, info, setup, trace, quality, casts);
+        return new ClipAnalysis(footage.path(), info, setup, trace, quality, casts);
     }
 
     /** What the user says of slow motion comes before what the file says. */

@@ -2,6 +2,7 @@ package bendline.cli;
 
 import bendline.analysis.Analyser;
 import bendline.analysis.ClipAnalysis;
+import bendline.footage.Footage;
 import bendline.report.CastFolder;
 import bendline.scene.Setup;
 import java.nio.file.Path;
@@ -10,6 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -38,6 +40,14 @@ final class AnalyseCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "DIR", required = true, description = "Folder to write.")
     private Path out;
 
+    @Option(
+            names = "--turn",
+            paramLabel = "DEG",
+            defaultValue = "0",
+            description = "Turn the picture clockwise by 90, 180 or 270 degrees, for a clip that lies on its side"
+                    + " because it doesn't say how it was held.")
+    private int turnDegrees;
+
     @Mixin
     private SetupOptions setupOptions;
 
@@ -47,10 +57,14 @@ final class AnalyseCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         Setup setup = setupOptions.toSetup();
+        if (turnDegrees < 0 || turnDegrees > 270 || turnDegrees % 90 != 0) {
+            throw new ParameterException(
+                    spec.commandLine(), "The turn " + turnDegrees + " is not one of 0, 90, 180 and 270 degrees.");
+        }
         talk.apply();
         CastFolder.check(out);
         try (Bars bars = talk.bars()) {
-            ClipAnalysis analysis = new Analyser().analyse(clip, setup, bars);
+            ClipAnalysis analysis = new Analyser().analyse(Footage.open(clip, turnDegrees), setup, bars);
             new CastFolder().write(analysis, out, bars);
             bars.close();
             String leftOut = CastFolder.leftOut();

@@ -3,6 +3,7 @@ package bendline.footage;
 import bendline.image.Turn;
 import java.nio.file.Path;
 import java.util.function.DoubleConsumer;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,12 +15,13 @@ public final class Footage {
     private static final int THREADS = 2;
 
     private final Path file;
-    private final Turn extraTurn;
+    private final UnaryOperator<Turn> turning;
     private volatile @Nullable ClipInfo info;
 
-    private Footage(Path file, Turn extraTurn) {
+    /** @param turning from the turn that the clip states to the one applied */
+    private Footage(Path file, UnaryOperator<Turn> turning) {
         this.file = file;
-        this.extraTurn = extraTurn;
+        this.turning = turning;
     }
 
     /**
@@ -38,8 +40,22 @@ public final class Footage {
      * @throws FootageException with one sentence for the user where it cannot be used
      */
     public static Footage open(Path file, int extraClockwiseDegrees) {
+        Turn extra = new Turn(extraClockwiseDegrees, false);
         new Decoder(file, 1).close();
-        return new Footage(file, new Turn(extraClockwiseDegrees, false));
+        return new Footage(file, stated -> stated.then(extra));
+    }
+
+    /**
+     * A clip that has been surveyed before: it comes out turned as it was then, and is not surveyed again.
+     *
+     * @throws FootageException with one sentence for the user where it cannot be used any more
+     */
+    public static Footage open(Path file, ClipInfo known) {
+        Turn same = new Turn(known.rotationDegrees(), known.mirrored());
+        new Decoder(file, 1).close();
+        Footage footage = new Footage(file, stated -> same);
+        footage.info = known;
+        return footage;
     }
 
     /** The file as it was given. */
@@ -95,6 +111,12 @@ public final class Footage {
     }
 
     private TimedFrames frames() {
-        return new TimedFrames(new Decoder(file, THREADS), extraTurn, found -> info = found);
+        return new TimedFrames(new Decoder(file, THREADS), turning, this::remember);
+    }
+
+    private void remember(ClipInfo found) {
+        if (info == null) {
+            info = found;
+        }
     }
 }

@@ -114,7 +114,7 @@ final class Survey {
             notes.add(String.format(
                     Locale.ROOT,
                     "Only the track's title speaks of a turn by %d degrees, which players ignore; if the picture lies on"
-                            + " its side, give the turn.",
+                            + " its side, give that turn when you start.",
                     container.titledTurn()));
         }
         if (size.divisor() > 1) {

@@ -6,6 +6,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.global.avutil;
 import org.jspecify.annotations.Nullable;
@@ -17,7 +18,7 @@ final class TimedFrames implements AutoCloseable {
     private static final int MOST_FRAMES = 200_000;
 
     private final Decoder decoder;
-    private final Turn extraTurn;
+    private final UnaryOperator<Turn> turning;
     private final Timeline timeline;
     private final Consumer<ClipInfo> atEnd;
     private final ArrayDeque<AVFrame> waiting = new ArrayDeque<>();
@@ -32,12 +33,12 @@ final class TimedFrames implements AutoCloseable {
     private boolean told;
 
     /**
-     * @param extraTurn what the user adds to the turn that the clip states
+     * @param turning from the turn that the clip states to the one applied
      * @param atEnd told what the clip is after its last frame
      */
-    TimedFrames(Decoder decoder, Turn extraTurn, Consumer<ClipInfo> atEnd) {
+    TimedFrames(Decoder decoder, UnaryOperator<Turn> turning, Consumer<ClipInfo> atEnd) {
         this.decoder = decoder;
-        this.extraTurn = extraTurn;
+        this.turning = turning;
         this.timeline = new Timeline(decoder.container().nominalStep());
         this.atEnd = atEnd;
     }
@@ -79,7 +80,7 @@ final class TimedFrames implements AutoCloseable {
         if (curve == DisplayCurve.HLG || curve == DisplayCurve.PQ) {
             notes.add("The clip is high dynamic range (" + curve + "); pictures are shown in ordinary range.");
         }
-        Turn turn = decoder.turn(first).then(extraTurn);
+        Turn turn = turning.apply(decoder.turn(first));
         return UprightSize.of(first.width(), first.height(), decoder.pixelAspect(first), turn);
     }
 

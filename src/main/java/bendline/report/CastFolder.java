@@ -81,7 +81,8 @@ public final class CastFolder {
     private static Map<Integer, Still> pictures(ClipAnalysis analysis, Path in, Progress progress) throws IOException {
         Files.createDirectory(in.resolve("frames"));
         StillMaker stills = new StillMaker(analysis);
-        try (PictureReader reader = Footage.open(analysis.clip()).pictures();
+        try (PictureReader reader =
+                        Footage.open(analysis.clip(), analysis.info()).pictures();
                 MarkedClip marked = new MarkedClip(analysis, in.resolve("marked.mp4"))) {
             for (Picture p = reader.next(); p != null; p = reader.next()) {
                 progress.at("Drawing", (double) p.index() / analysis.info().frames());

@@ -55,6 +55,28 @@ class OddClipsTest {
     }
 
     @Test
+    void aKnownClipIsTurnedAsBeforeAndNotSurveyedAgain() throws IOException {
+        Path file = clip(3);
+        ClipInfo known = Footage.open(file, 90).survey(done -> {});
+        Footage again = Footage.open(file, known);
+        assertThat(again.survey(done -> {})).isSameAs(known);
+        assertThat(again.pictureAt(0).image().getWidth()).isEqualTo(240);
+    }
+
+    @Test
+    void readersOnSeveralThreadsDoNotDisturbEachOther() throws IOException {
+        Footage clip = Footage.open(clip(30));
+        java.util.stream.IntStream.range(0, 40).parallel().forEach(i -> {
+            try (LumaReader reader = clip.lumas()) {
+                // Some stop half way.
+                for (int k = 0; k < (i % 3 == 0 ? 7 : 30); k++) {
+                    assertThat(BarClip.number(reader.next().luma())).isEqualTo(k);
+                }
+            }
+        });
+    }
+
+    @Test
     void aMirroredClipIsPutRightAndSaysSo() throws IOException {
         Mp4Surgery surgery = new Mp4Surgery(clip(3));
         surgery.displayMatrix(-1, 0, 0, 1);

@@ -22,7 +22,7 @@ class RealAwkwardTest {
         portrait_4k60.mp4                                    | 2160 | 3840 |  18 |  90 | 1 | ``
         internal_emulator_transformer_output_270_rotated.mp4 |  720 | 1280 | 149 | 270 | 1 | ``
         sample_rotate_and_reflect.mp4                        |  720 | 1080 |  30 | 270 | 1 | mirrored
-        sample_with_htc_rotation_track_name.mkv              | 1080 |  720 |  30 |   0 | 1 | give the turn
+        sample_with_htc_rotation_track_name.mkv              | 1080 |  720 |  30 |   0 | 1 | give that turn
         edit_list_positive_shift.mp4                         | 1920 | 1080 | 270 |   0 | 1 | ``
         bbb_800x640_768kbps_30fps_avc_2b_firstpts_10_sec.mp4 | 1137 |  640 | 120 |   0 | 1 | ``
         roadtrip-vp92-10bit.webm                             |  426 |  240 |  72 |   0 | 1 | ``
