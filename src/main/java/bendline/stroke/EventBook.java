@@ -86,7 +86,7 @@ final class EventBook {
             return;
         }
         SmoothCurve angle = all.curves().angle();
-        double value = Numbers.lowest(angle, release.value());
+        double value = Numbers.lowest(all.curves(), all.moments(), release.value());
         double fall = angle.at(release.value()) - angle.at(value);
         if (fall < HELD) {
             String why = "the rod is held: it falls by less than 2° within 1.0 s after the release";
@@ -99,7 +99,7 @@ final class EventBook {
                 EventKind.TIP_LOWEST,
                 value,
                 Spread.of(draws),
-                "butt angle first within 0.3° of its smallest in the 1.0 s after the release"
+                "smallest butt angle within 1.0 s after the release, or the end of the fall where the rod then stays"
                         + (cut ? "; the rod was followed for only part of that second" : ""),
                 "the rod was not followed after the release");
     }

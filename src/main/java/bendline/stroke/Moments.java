@@ -8,6 +8,7 @@ import bendline.signal.SmoothCurve;
  * @param lowest where the rod starts its way back: smallest angle before the rearmost
  * @param handStart the hand's part of forwardStart
  * @param turnStart the rotation's part of forwardStart
+ * @param deepestLoad chord ratio smallest once the rod turns: not what is left of stopping the backswing
  */
 record Moments(
         double lowest,
@@ -19,6 +20,7 @@ record Moments(
         double turnStart,
         double fastestTurn,
         double peakBend,
+        double deepestLoad,
         double stop,
         double rodStraight) {
 
@@ -38,6 +40,8 @@ record Moments(
      */
     record Search(double from, CastFinder.Candidate turn, double to, boolean useHand) {}
 
+    private static final double LEVEL = Math.toRadians(0.3);
+
     private static final double LONGEST_CORNER_SECONDS = 0.2;
 
     /** Longest stroke back that is looked for, real seconds. */
@@ -46,7 +50,7 @@ record Moments(
     static Moments find(Curves c, Search s) {
         SmoothCurve back = c.forwardRate().negated();
         double fastest = c.forwardRate().argMax(s.turn().start(), s.turn().end());
-        double rearmost = c.angle().argMax(Math.max(s.from(), s.turn().start() - 3), fastest);
+        double rearmost = rearmost(c.angle(), Math.max(s.from(), s.turn().start() - 3), fastest);
         double lowest = c.angle().argMin(Math.max(s.from(), rearmost - LONGEST_BACKSWING_SECONDS), rearmost);
         double backPeak = back.argMax(lowest, rearmost);
         double backRate = back.at(backPeak);
@@ -61,7 +65,7 @@ record Moments(
             handStart = start(c.handRate(), backPeak, handPeak);
         }
         double from = Double.isNaN(turnStart) ? s.turn().start() : turnStart;
-        double bend = c.chord().argMin(from, s.to());
+        double bend = c.chord().argMin(handStart < from ? handStart : from, s.to());
         return new Moments(
                 lowest,
                 backPeak,
@@ -72,9 +76,17 @@ record Moments(
                 turnStart,
                 fastest,
                 bend,
+                c.chord().argMin(from, s.to()),
                 c.forwardRate()
                         .firstFall(STOP_SHARE * peak, fastest, c.forwardRate().end()),
                 c.chord().firstRise(STRAIGHT, bend, c.chord().end()));
+    }
+
+    /** When the rod first comes within {@link #LEVEL} of its rearmost: where it waits, noise must not pick the moment. */
+    private static double rearmost(SmoothCurve angle, double from, double to) {
+        double largest = angle.argMax(from, to);
+        double reached = angle.lastRise(angle.at(largest) - LEVEL, from, largest);
+        return Double.isNaN(reached) ? largest : reached;
     }
 
     /**

@@ -10,7 +10,12 @@ final class Numbers {
     /** By how much a rod must have fallen to count as dropped. */
     private static final double DROPPED = Math.toRadians(5);
 
-    private static final double LEVEL = Math.toRadians(0.3);
+    /** What a rod that has arrived may still seem to move. */
+    private static final double LEVEL = Math.toRadians(1);
+
+    /** Way from a tenth of the peak rate to rest over that from a half to a tenth, for a stop with the least jerk. */
+    private static final double STOP_DRAWN_ON = 0.607;
+
     private static final double LOOK_SECONDS = 1.0;
 
     private final Curves c;
@@ -55,16 +60,16 @@ final class Numbers {
     }
 
     private void bend() {
-        double deepest = compression(m.peakBend());
+        double deepest = compression(m.deepestLoad());
         double quarter = compression(atSweep(0.25));
         double half = compression(atSweep(0.5));
-        out.put(Quantity.COMPRESSION, deepest);
+        out.put(Quantity.COMPRESSION, compression(m.peakBend()));
         out.put(Quantity.COMPRESSION_AT_QUARTER, quarter);
         out.put(Quantity.COMPRESSION_AT_HALF, half);
         out.put(Quantity.COMPRESSION_AT_THREE_QUARTERS, compression(atSweep(0.75)));
         out.put(Quantity.EARLY_LOAD, quarter / deepest);
         out.put(Quantity.HALF_LOAD, half / deepest);
-        double loaded = c.chord().lastFall(1 - 0.25 * deepest, m.forwardStart(), m.peakBend());
+        double loaded = c.chord().lastFall(1 - 0.25 * deepest, m.forwardStart(), m.deepestLoad());
         double from = c.angle().at(m.forwardStart());
         out.put(
                 Quantity.LOAD_SWEEP_SHARE,
@@ -102,14 +107,22 @@ final class Numbers {
     }
 
     /**
-     * When the rod first comes within {@link #LEVEL} of its lowest in the second after the release, or for as long as it was
-     * followed: a rod that has arrived stays, and its noise must not pick the moment.
+     * When the rod is lowest in the second after the release, or for as long as it was followed. A rod that has arrived stays,
+     * and noise must not pick the moment there: then it is the end of the fall, to which the rate is drawn on from a half and a
+     * tenth of its peak as in the smoothest of stops.
      */
-    static double lowest(SmoothCurve angle, double release) {
-        double to = Math.min(angle.end(), release + LOOK_SECONDS);
-        double least = angle.at(angle.argMin(release, to));
-        double reached = angle.firstFall(least + LEVEL, release, to);
-        return Double.isNaN(reached) ? angle.argMin(release, to) : reached;
+    static double lowest(Curves c, Moments m, double release) {
+        SmoothCurve angle = c.angle();
+        double smallest = angle.argMin(release, Math.min(angle.end(), release + LOOK_SECONDS));
+        double from = Math.max(release, m.stop());
+        double slowest = c.forwardRate().argMin(from, Math.min(from + 0.15, smallest));
+        double fastest = c.forwardRate().argMax(slowest, smallest);
+        double peak = c.forwardRate().at(fastest);
+        double half = c.forwardRate().firstFall(0.5 * peak, fastest, smallest);
+        double tenth = c.forwardRate().firstFall(0.1 * peak, half, smallest);
+        double arrived = tenth + STOP_DRAWN_ON * (tenth - half);
+        boolean stays = arrived < smallest && angle.at(arrived) - angle.at(smallest) < LEVEL;
+        return stays ? arrived : smallest;
     }
 
     private static double degrees(double radians) {

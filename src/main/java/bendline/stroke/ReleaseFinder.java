@@ -1,14 +1,25 @@
 package bendline.stroke;
 
 import bendline.signal.SmoothCurve;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.ArrayDeque;
+import java.util.Deque;
 
 /** When the line is let go: the rig leaves the circle of its drop round the tip or, where it is not seen, the blank unloads. */
 final class ReleaseFinder {
 
     /** How far past the drop a distance must lie to be past it: line stretch and a tip ring's width. */
-    private static final double TOLERANCE = 0.03;
+    private static final double TOLERANCE = 0.04;
+
+    /** The same for a rig that is seen in one frame only before it is gone. */
+    private static final double ALONE_TOLERANCE = 0.08;
+
+    /** How far past the drop the rig must get while it is watched, and for how long it is, real seconds. */
+    private static final double CLEAR_OF_IT = 1.15;
+
+    private static final double WATCH_SECONDS = 0.1;
+
+    /** Frames from which the drop just before the release is taken. */
+    private static final int TIGHT_FRAMES = 5;
 
     /** Longest gap between the last frame on the circle and the first off it, real seconds. */
     private static final double LONGEST_GAP_SECONDS = 0.12;
@@ -49,35 +60,59 @@ final class ReleaseFinder {
             return Found.nothing("the rig was not seen often enough before the forward stroke");
         }
         int on = -1;
-        List<Double> tight = new ArrayList<>();
+        Deque<Double> tight = new ArrayDeque<>();
         for (int i = 0; i < rod.size() && rod.time()[i] <= latest; i++) {
             double d = RigLine.distance(rod, i);
             if (Double.isNaN(d)) {
                 continue;
             }
             double drop = local(tight, usual);
-            int next = nextSeen(i);
-            boolean off =
-                    rod.time()[i] >= fastest && d > limit(drop, i) && next >= 0 && RigLine.distance(rod, next) > d;
-            if (!off) {
+            if (rod.time()[i] < fastest || !leaves(i, drop)) {
                 on = i;
-                if (rod.time()[i] >= fastest - TIGHT_BEFORE_SECONDS) {
-                    tight.add(d);
-                }
+                remember(tight, i, d, fastest);
             } else if (on < 0 || rod.time()[i] - rod.time()[on] > LONGEST_GAP_SECONDS) {
                 return Found.nothing("the rig was not seen close enough to the moment it left the tip's circle");
             } else {
-                return leaving(drop, on, i, next);
+                return leaving(drop, on, i, nextSeen(i));
             }
         }
         return Found.nothing("the rig was not seen leaving the circle of its drop round the tip");
+    }
+
+    private void remember(Deque<Double> tight, int i, double distance, double fastest) {
+        if (rod.time()[i] >= fastest - Math.max(TIGHT_BEFORE_SECONDS, 3 * step)) {
+            tight.addLast(distance);
+            if (tight.size() > TIGHT_FRAMES) {
+                tight.removeFirst();
+            }
+        }
+    }
+
+    /** Whether the rig is off the circle in a frame, does not come back, and gets clear of it as far as it is seen. */
+    private boolean leaves(int i, double drop) {
+        if (RigLine.distance(rod, i) <= limit(drop, i, TOLERANCE)) {
+            return false;
+        }
+        double farthest = RigLine.distance(rod, i);
+        int seen = 1;
+        for (int k = i + 1; k < rod.size() && rod.time()[k] - rod.time()[i] <= Math.max(WATCH_SECONDS, 3 * step); k++) {
+            double d = RigLine.distance(rod, k);
+            if (d <= limit(drop, k, TOLERANCE)) {
+                return false;
+            }
+            if (!Double.isNaN(d)) {
+                seen++;
+                farthest = Math.max(farthest, d);
+            }
+        }
+        return seen > 1 ? farthest > CLEAR_OF_IT * drop : farthest > limit(drop, i, ALONE_TOLERANCE);
     }
 
     /**
      * The drop as it looks just before the release, where the loaded blank keeps the line tight: the camera sees it shorter or
      * longer there than on the way back.
      */
-    private static double local(List<Double> tight, double usual) {
+    private static double local(Deque<Double> tight, double usual) {
         if (tight.size() < 3) {
             return usual;
         }
@@ -86,8 +121,8 @@ final class ReleaseFinder {
         return Math.abs(middle / usual - 1) < LOCAL_DIFFERENCE ? middle : usual;
     }
 
-    private double limit(double drop, int i) {
-        return drop + Math.max(TOLERANCE * drop, 2.5 * RigLine.distanceSd(rod, i));
+    private double limit(double drop, int i, double tolerance) {
+        return drop + Math.max(tolerance * drop, 2.5 * RigLine.distanceSd(rod, i));
     }
 
     private int nextSeen(int i) {
@@ -102,20 +137,20 @@ final class ReleaseFinder {
     private Found leaving(double drop, int on, int off, int next) {
         double t0 = rod.time()[on];
         double t1 = rod.time()[off];
-        double t2 = rod.time()[next];
+        String basis = "the rig leaves the circle of its drop round the tip between two frames in which it is seen";
         double e1 = RigLine.distance(rod, off) - drop;
-        double e2 = RigLine.distance(rod, next) - drop;
+        double e2 = next < 0 ? Double.NaN : RigLine.distance(rod, next) - drop;
+        if (!(e2 > e1)) {
+            return new Found(0.5 * (t0 + t1), (t1 - t0) / Math.sqrt(12), basis);
+        }
+        double t2 = rod.time()[next];
         double latest = t1 - e1 * (t2 - t1) / (e2 - e1);
         double root = Math.sqrt(e1 / e2);
         double earliest = t1 - root * (t2 - t1) / (1 - root);
         double lo = Math.max(t0, Math.min(earliest, latest));
         double hi = Math.max(lo, Math.min(t1, latest));
-        double mid = 0.5 * (lo + hi);
         double sd = Math.max((hi - lo) / Math.sqrt(12), 0.15 * step);
-        return new Found(
-                mid,
-                Math.min(sd, (t1 - t0) / 2),
-                "the rig leaves the circle of its drop round the tip between two frames in which it is seen");
+        return new Found(0.5 * (lo + hi), Math.min(sd, (t1 - t0) / 2), basis);
     }
 
     /** By the blank: it is straight again a little after nothing pulls at it any more. */

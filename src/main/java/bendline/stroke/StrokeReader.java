@@ -129,7 +129,7 @@ final class StrokeReader {
             Curves c = trends.draw(10L * k + 1);
             Moments m = Moments.find(c, search);
             releases[k] = release.value() + release.sd() * random.nextGaussian();
-            lowest[k] = Numbers.lowest(c.angle(), releases[k]);
+            lowest[k] = Numbers.lowest(c, m, releases[k]);
             moments.add(m);
             numbers.add(Numbers.of(c, m, releases[k]));
         }

@@ -75,6 +75,22 @@ public final class RenderedTruth {
         return rod.path("length_m").asDouble() - rod.path("handle_m").asDouble();
     }
 
+    /** One minus the smallest distance from hand to tip over the free length, in metres, forward start to release. */
+    public double deepestCompression() {
+        double smallest = 1;
+        for (JsonNode f : root.path("frames")) {
+            double t = f.path("pts_s").asDouble();
+            if (t >= event(EventKind.FORWARD_START) && t <= event(EventKind.RELEASE)) {
+                double dx = f.path("tip_m").get(0).asDouble()
+                        - f.path("grip_m").get(0).asDouble();
+                double dy = f.path("tip_m").get(1).asDouble()
+                        - f.path("grip_m").get(1).asDouble();
+                smallest = Math.min(smallest, Math.hypot(dx, dy) / freeLengthM());
+            }
+        }
+        return 1 - smallest;
+    }
+
     /**
      * A trace with errors of a known size.
      *

@@ -1,0 +1,140 @@
+package bendline.stroke;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bendline.footage.SlowMotion;
+import bendline.geometry.Point;
+import bendline.geometry.Polyline;
+import bendline.scene.Setup;
+import bendline.scene.Setup.Side;
+import bendline.trace.FrameTrace;
+import bendline.trace.Trace;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
+
+/** What is a cast and what is not. */
+class CastFinderTest {
+
+    private static final double FPS = 60;
+    private static final double FREE_PX = 430;
+
+    private static List<Stroke> strokes(Trace trace) {
+        return new StrokeTimer().time(trace, Setup.NONE, new SlowMotion(1, "as filmed"));
+    }
+
+    /** A rod that moves by two formulas: butt angle and turn of the tip against it, degrees over seconds. */
+    private static Trace moving(double seconds, DoubleUnaryOperator angle, DoubleUnaryOperator tipTurn) {
+        NoisyTrace out = new NoisyTrace(1920, 1080, 0.7, 0.03, 11);
+        for (int i = 0; i < seconds * FPS; i++) {
+            double t = i / FPS;
+            Polyline blank = blank(angle.applyAsDouble(t), tipTurn.applyAsDouble(t));
+            out.add(
+                    t,
+                    blank,
+                    true,
+                    blank.last().plus(new Point(0, 150)),
+                    blank.first().distance(blank.last()) / FREE_PX);
+        }
+        return out.trace();
+    }
+
+    private static Polyline blank(double angle, double tipTurn) {
+        List<Point> points = new ArrayList<>();
+        Point p = new Point(900, 700);
+        points.add(p);
+        for (int i = 0; i < 40; i++) {
+            double u = (i + 0.5) / 40;
+            double a = Math.toRadians(angle + tipTurn * u * u);
+            p = p.plus(new Point(Math.cos(a), -Math.sin(a)).times(FREE_PX / 40));
+            points.add(p);
+        }
+        return new Polyline(points);
+    }
+
+    private static double move(double t, double from, double seconds) {
+        return AnalyticStroke.step((t - from) / seconds);
+    }
+
+    @Test
+    void aRodLiftedAndPutDownIsNoCast() {
+        assertThat(strokes(
+                        moving(6, t -> 10 + 80 * move(t, 1, 1.2) - 80 * move(t, 3.5, 1.0), t -> 6 * move(t, 1, 0.3))))
+                .isEmpty();
+    }
+
+    @Test
+    void aBackswingPutDownAgainIsNoCast() {
+        assertThat(strokes(moving(7, t -> 58 + 84 * move(t, 0.5, 1.8) - 84 * move(t, 4, 1.6), t -> 0)))
+                .isEmpty();
+    }
+
+    @Test
+    void aBackswingThatIsTheEndOfTheClipIsNoCast() {
+        assertThat(strokes(moving(3, t -> 58 + 84 * move(t, 0.5, 0.8), t -> 8 * move(t, 0.5, 0.4))))
+                .isEmpty();
+    }
+
+    @Test
+    void aRodAtRestIsNoCast() {
+        assertThat(strokes(moving(5, t -> 62, t -> 1.5 * Math.sin(9 * t)))).isEmpty();
+    }
+
+    @Test
+    void walkingAboutWithARodIsNoCast() {
+        assertThat(strokes(moving(6, t -> 75 + 9 * Math.sin(5.5 * t), t -> 5 * Math.sin(11 * t))))
+                .isEmpty();
+    }
+
+    @Test
+    void aFishBeingPlayedIsNoCast() {
+        assertThat(strokes(moving(8, t -> 62 + 24 * Math.sin(2.6 * t), t -> -65 + 15 * Math.sin(7 * t))))
+                .isEmpty();
+    }
+
+    @Test
+    void aStrikeIsNoCast() {
+        assertThat(strokes(moving(5, t -> 25 + 75 * move(t, 2, 0.25), t -> -60 * move(t, 2, 0.25))))
+                .isEmpty();
+    }
+
+    @Test
+    void aStiffStickSwungRoundIsNoCast() {
+        assertThat(strokes(moving(4, t -> -60 + 250 * move(t, 0.5, 0.8) - 290 * move(t, 1.5, 0.35), t -> 0)))
+                .isEmpty();
+    }
+
+    @Test
+    void aSwingWhoseRigStaysOnTheDropIsNoCast() {
+        assertThat(strokes(moving(
+                        5,
+                        t -> 58 + 84 * move(t, 0.5, 1.2) - 80 * move(t, 2.2, 0.4),
+                        t -> 60 * move(t, 2.2, 0.2) - 60 * move(t, 2.4, 0.2))))
+                .isEmpty();
+    }
+
+    @Test
+    void twoCastsAreFoundInOrder() {
+        Trace first = AnalyticStroke.GOOD.trace(FPS, 1, Side.LEFT, 0.7, 0.03, 12);
+        AnalyticStroke other = AnalyticStroke.GOOD.withBackswing(1.0, 0.5, 150).withFinish(60, 0, 0.3, 0.5);
+        Trace second = other.trace(FPS, 1, Side.LEFT, 0.7, 0.03, 13);
+        List<FrameTrace> frames = new ArrayList<>(first.frames());
+        double later = frames.get(frames.size() - 1).seconds() + 1 / FPS;
+        for (FrameTrace f : second.frames()) {
+            frames.add(new FrameTrace(
+                    frames.size(), f.seconds() + later, f.grip(), f.tip(), f.rig(), f.blank(), f.buttAngleSd()));
+        }
+        Trace both = new Trace(1920, 1080, frames, first.motion(), FREE_PX, 0.7, null);
+        List<Stroke> strokes = strokes(both);
+        assertThat(strokes).extracting(Stroke::number).containsExactly(1, 2);
+        assertThat(strokes).extracting(Stroke::castsTo).containsOnly(Side.LEFT);
+        Double release = strokes.get(0).event(EventKind.RELEASE).seconds();
+        assertThat(release)
+                .isNotNull()
+                .isBetween(AnalyticStroke.GOOD.release() - 0.02, AnalyticStroke.GOOD.release() + 0.02);
+        Double again = strokes.get(1).event(EventKind.RELEASE).seconds();
+        assertThat(again).isNotNull().isBetween(later + other.release() - 0.02, later + other.release() + 0.02);
+        assertThat(strokes.get(0).lastFrame()).isLessThan(strokes.get(1).firstFrame() + 60);
+    }
+}
