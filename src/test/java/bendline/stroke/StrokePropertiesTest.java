@@ -14,7 +14,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 
 /** What must not matter. */
-class StrokeProperties {
+class StrokePropertiesTest {
 
     private static final Setup METRES = new Setup(null, 3.3, null, null, null, null, List.of());
 
