@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /** A progress bar a stage, on the error stream. */
 final class Bars implements Progress, AutoCloseable {
 
-    private static final int STEPS = 1000;
+    private static final int STEPS = 100;
 
     private final boolean shown;
     private @Nullable String stage;
@@ -39,7 +39,6 @@ final class Bars implements Progress, AutoCloseable {
                     .setTaskName(newStage)
                     .setInitialMax(STEPS)
                     .setStyle(ProgressBarStyle.ASCII)
-                    .hideEta()
                     .build();
         }
         bar.stepTo(Math.round(STEPS * Math.max(0, Math.min(1, fraction))));
