@@ -61,8 +61,8 @@ final class AnalyseCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "The turn " + turnDegrees + " is not one of 0, 90, 180 and 270 degrees.");
         }
-        talk.apply();
         CastFolder.check(out);
+        talk.apply();
         try (Bars bars = talk.bars()) {
             ClipAnalysis analysis = new Analyser().analyse(Footage.open(clip, turnDegrees), setup, bars);
             new CastFolder().write(analysis, out, bars);

@@ -169,8 +169,10 @@ final class CastSections {
     private void findings() {
         html.open("section");
         html.leaf("h2", "What was looked for");
-        html.leaf("p", "On each line the dot is what was measured, the bar through it its uncertainty, the upright stroke"
-                + " the limit, and the hatched side the fault's.");
+        html.leaf(
+                "p",
+                "On each line the dot is what was measured, the bar through it its uncertainty, the upright stroke"
+                        + " the limit, and the hatched side the fault's.");
         in(State.FOUND).sorted(Comparator.comparing(f -> -f.severity())).forEach(this::finding);
         in(State.CLEAR).forEach(this::finding);
         List<Finding> open = in(State.CANNOT_TELL).toList();
