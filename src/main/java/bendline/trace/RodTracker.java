@@ -6,6 +6,7 @@ import bendline.footage.Frame;
 import bendline.footage.LumaReader;
 import bendline.geometry.Homography;
 import bendline.geometry.Point;
+import bendline.geometry.Polyline;
 import bendline.image.Area;
 import bendline.image.Luma;
 import bendline.image.PackedPlane;
@@ -38,6 +39,8 @@ public final class RodTracker {
     /** How far from the pivot the tip may be, in free lengths: the hands wander about the pivot. */
     private static final double REACH = 1.25;
 
+    /** Hands at 1.5 m over a free length of 3 m, with some to spare: how far below the hands a tip can be, free lengths. */
+    private static final double STEEPEST_DOWN = 0.6;
     /** How far from the pivot the rig is looked for, in visible lengths. */
     private static final double RIG_REACH = 1.6;
 
@@ -108,9 +111,10 @@ public final class RodTracker {
                         "the rod shows in too few frames to follow it; film it against the sky or plain ground");
             }
             RigFinder rigs = new RigFinder(length.freePx());
-            looks = TipAnchor.steadied(looks, length.freePx());
+            looks = Kinks.removed(TipAnchor.steadied(looks, length.freePx()), length.freePx());
             looks = lookAgain(looks, pivot.minus(origin), length.freePx(), store, rigs);
-            looks = Confidence.withoutOutliers(TipAnchor.steadied(looks, length.freePx()));
+            looks = Kinks.removed(Confidence.withoutOutliers(looks), length.freePx());
+            looks = TipAnchor.steadied(looks, length.freePx());
             return new TraceBuilder(info, scene.motion(), length, origin).build(looks, rigs.choose(looks));
         }
     }
@@ -143,13 +147,18 @@ public final class RodTracker {
         for (PackedPlane scout : scouts) {
             Plane plane = scout.unpacked();
             for (PolarSearch.Candidate c : search.find(plane, pivot, 1)) {
-                Fit fit = fitter.fit(plane, c.curve(), 14, 9, 6);
+                Fit fit = underground(c.curve()) ? null : fitter.fit(plane, c.curve(), 14, 9, 6);
                 if (fit != null) {
                     out.add(fit.line().length());
                 }
             }
         }
         return out;
+    }
+
+    /** Whether a curve leads so steeply down that a rod held at chest height would be in the ground: a leg does. */
+    private static boolean underground(Polyline curve) {
+        return curve.last().y() - curve.first().y() > STEEPEST_DOWN * curve.length();
     }
 
     private Area around(Point pivot, double reach) {
@@ -170,7 +179,8 @@ public final class RodTracker {
             store.add(plane);
             List<Fit> fits = new ArrayList<>();
             for (PolarSearch.Candidate c : search.find(plane, pivot, CANDIDATES)) {
-                Fit fit = fits.size() < FITTED ? fitter.fit(plane, c.curve(), 14, 7) : null;
+                boolean asked = fits.size() < FITTED && !underground(c.curve());
+                Fit fit = asked ? fitter.fit(plane, c.curve(), 14, 7) : null;
                 if (fit != null) {
                     fits.add(fit);
                 }
