@@ -79,8 +79,8 @@ final class FileKind {
         return still
                 || starts(head, 0, "\u00ff\u00d8\u00ff")
                 || starts(head, 0, "\u0089PNG")
-                || starts(head, 0, "BM") && head.limit() > 14 && head.getInt(6) == 0
-                || starts(head, 0, "RIFF") && starts(head, 8, "WEBP")
+                || (starts(head, 0, "BM") && head.limit() > 14 && head.getInt(6) == 0)
+                || (starts(head, 0, "RIFF") && starts(head, 8, "WEBP"))
                 || starts(head, 0, "II*\0")
                 || starts(head, 0, "MM\0*");
     }
@@ -89,7 +89,7 @@ final class FileKind {
         return starts(head, 0, "ID3")
                 || starts(head, 0, "fLaC")
                 || starts(head, 0, "OggS")
-                || starts(head, 0, "RIFF") && starts(head, 8, "WAVE");
+                || (starts(head, 0, "RIFF") && starts(head, 8, "WAVE"));
     }
 
     /** Text holds no control characters but line ends and tabs, and is valid UTF-8. */

@@ -5,6 +5,7 @@ package bendline.image;
  * ITU-R BT.2100-2 (HLG and PQ), BT.1886 (the screen's own curve), BT.2087 (BT.2020 to BT.709 primaries) and BT.2408
  * (ordinary white at 203 cd/m²).
  */
+@SuppressWarnings("ImmutableEnumChecker") // The tables are filled once and never handed out.
 public enum DisplayCurve {
 
     /** Hybrid log-gamma, shown on a screen of 1000 cd/m². */

@@ -2,8 +2,8 @@ package bendline.footage;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.File;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 import org.bytedeco.opencv.global.opencv_imgproc;
@@ -42,29 +42,33 @@ class NativeLogTest {
         }
     }
 
-    private String standardError(String mode) throws IOException, InterruptedException {
-        File out = folder.resolve(mode + ".out").toFile();
+    private Process start(String mode) throws IOException {
         ProcessBuilder builder = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-cp",
                         System.getProperty("java.class.path"),
                         Chatter.class.getName(),
-                        folder.toString(),
+                        Files.createDirectory(folder.resolve(mode)).toString(),
                         mode)
-                .redirectOutput(out);
+                .redirectOutput(folder.resolve(mode + ".out").toFile())
+                .redirectError(folder.resolve(mode + ".err").toFile());
         // Some builds of OpenCV print errors by themselves, others only when told to.
         builder.environment().put("OPENCV_DUMP_ERRORS", "1");
-        Process process = builder.start();
-        String text = new String(process.getErrorStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
-        assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
+        return builder.start();
+    }
+
+    private String standardError(Process process, String mode) throws IOException, InterruptedException {
+        assertThat(process.waitFor(120, TimeUnit.SECONDS)).isTrue();
         assertThat(process.exitValue()).isZero();
-        assertThat(out).content().contains("complained");
-        return text;
+        assertThat(folder.resolve(mode + ".out")).content().contains("complained");
+        return Files.readString(folder.resolve(mode + ".err"));
     }
 
     @Test
     void nothingReachesStandardErrorUnlessAskedFor() throws IOException, InterruptedException {
-        assertThat(standardError("quiet")).isEmpty();
-        assertThat(standardError("verbose")).contains("h264").contains("OpenCV");
+        Process quiet = start("quiet");
+        Process verbose = start("verbose");
+        assertThat(standardError(quiet, "quiet")).isEmpty();
+        assertThat(standardError(verbose, "verbose")).contains("h264").contains("OpenCV");
     }
 }
