@@ -41,6 +41,10 @@ public final class RodTracker {
 
     /** Hands at 1.5 m over a free length of 3 m, with some to spare: how far below the hands a tip can be, free lengths. */
     private static final double STEEPEST_DOWN = 0.6;
+    /** Least of the blank that must show for the rest to be drawn on, free lengths. */
+    private static final double SHORTEST = 0.55;
+    /** How far the upper hand strays from the pivot in a cast, free lengths; a reach and a step are about 0.3. */
+    private static final double HANDS_WANDER = 0.45;
     /** How far from the pivot the rig is looked for, in visible lengths. */
     private static final double RIG_REACH = 1.6;
 
@@ -161,6 +165,12 @@ public final class RodTracker {
         return curve.last().y() - curve.first().y() > STEEPEST_DOWN * curve.length();
     }
 
+    /** Whether most of the blank shows and, drawn on, it is held near where the hands are. */
+    private static boolean held(Fit fit, Point pivot, double freePx) {
+        return fit.line().length() > SHORTEST * freePx
+                && ToTheHand.drawn(fit.line(), freePx, 2).first().distance(pivot) < HANDS_WANDER * freePx;
+    }
+
     private Area around(Point pivot, double reach) {
         int left = (int) Math.max(0, pivot.x() - reach);
         int top = (int) Math.max(0, pivot.y() - reach);
@@ -181,7 +191,7 @@ public final class RodTracker {
             for (PolarSearch.Candidate c : search.find(plane, pivot, CANDIDATES)) {
                 boolean asked = fits.size() < FITTED && !underground(c.curve());
                 Fit fit = asked ? fitter.fit(plane, c.curve(), 14, 7) : null;
-                if (fit != null) {
+                if (fit != null && held(fit, pivot, freePx)) {
                     fits.add(fit);
                 }
             }
@@ -205,7 +215,7 @@ public final class RodTracker {
             Plane plane = store.get(t);
             Look look = steady.get(t);
             if (look.chosen() == null) {
-                look = look.with(fromNeighbours(t, steady, plane, fitter));
+                look = look.with(fromNeighbours(t, steady, plane, fitter, pivot, freePx));
             }
             rigs.add(plane, look.chosen());
             out.add(look);
@@ -214,14 +224,15 @@ public final class RodTracker {
         return out;
     }
 
-    private static @Nullable Fit fromNeighbours(int t, List<Look> looks, Plane plane, BlankFitter fitter) {
+    private static @Nullable Fit fromNeighbours(
+            int t, List<Look> looks, Plane plane, BlankFitter fitter, Point pivot, double freePx) {
         Neighbours.Prediction p = Neighbours.at(t, looks);
         if (p == null) {
             return null;
         }
         Fit fit = fitter.fit(plane, p.line(), Math.min(40, 10 + 0.5 * p.stepPx()), 8, 6);
         boolean near = fit != null && PathChooser.displacement(fit.line(), p.line()) < Confidence.tolerance(p.stepPx());
-        return near && Confidence.usable(fit) ? fit : null;
+        return near && Confidence.usable(fit) && held(fit, pivot, freePx) ? fit : null;
     }
 
     private void eachFrame(double from, double to, Consumer<Frame> use) {
