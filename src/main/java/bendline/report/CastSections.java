@@ -65,12 +65,7 @@ final class CastSections {
         html.open("div", "class", "words");
         story.happened().forEach(s -> html.leaf("p", s));
         html.leaf("h2", "Do this next");
-        Finding next = cast.review().next();
-        if (next == null) {
-            html.leaf("p", "Nothing to change from this clip. Film more casts: one cast shows what happened once.");
-        } else {
-            html.leaf("p", next.drill(), "class", "next");
-        }
+        html.leaf("p", story.next(), "class", "next");
         if (!cast.review().why().isBlank()) {
             html.leaf("p", cast.review().why());
         }

@@ -32,8 +32,19 @@ final class CastStory {
         if (next != null) {
             return next.title();
         }
-        long open = count(State.CANNOT_TELL);
-        return open == 0 ? "No fault found" : Words.of("No fault found, %d could not be told", open);
+        return count(State.CANNOT_TELL) == 0 ? "No fault found" : "No fault found, as far as could be told";
+    }
+
+    /** The one thing to do: the drill, or what would make the next clip tell more, or more casts. */
+    String next() {
+        Finding next = cast.review().next();
+        if (next != null) {
+            return next.drill();
+        }
+        List<String> advice = analysis.quality().advice();
+        return count(State.CANNOT_TELL) > 0 && !advice.isEmpty()
+                ? advice.get(0)
+                : "Change nothing, and film more casts the same way: one cast shows what happened once.";
     }
 
     /** What happened: the finding in its own words, then the cast in times. */
@@ -90,7 +101,7 @@ final class CastStory {
             out.add(Words.of("One picture every %.1f ms.", 1000 / q.captureRateHz()));
         }
         long open = count(State.CANNOT_TELL);
-        if (open > 0 && next != null) {
+        if (open > 0) {
             out.add(Words.of(
                     "%d of %d faults looked for could not be told.",
                     open, cast.review().findings().size()));
