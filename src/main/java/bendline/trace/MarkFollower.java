@@ -27,6 +27,11 @@ final class MarkFollower {
     /** Share of the rod that must show for a frame to count. */
     private static final double ENOUGH = 0.5;
 
+    /** How far beside the line the picture is asked for comparison, pixels, and how many times stronger the line must be. */
+    private static final double BESIDE_PX = 12;
+
+    private static final double STANDS_OUT = 1.6;
+
     private final IntFunction<Plane> planes;
     private final List<Double> seconds;
     private final double heightPx;
@@ -60,7 +65,7 @@ final class MarkFollower {
         Fit first = fitter.fitWhole(plane, seed, 5);
         first = fitter.fitWhole(plane, upTo(first.line(), tip), 4);
         Polyline blank = upTo(first.line(), tip);
-        if (first.coverage() < ENOUGH) {
+        if (first.coverage() < ENOUGH || !standsOut(plane, blank)) {
             return null;
         }
         first = first.withTip(blank, 1);
@@ -86,6 +91,7 @@ final class MarkFollower {
             Fit fit = fitter.fitWhole(plane, expected, Math.min(25, 4 + 0.7 * step + 2 * missed));
             fit = fitter.fitWhole(plane, fit.line().cut(last.length()), 4);
             boolean holds = fit.coverage() >= ENOUGH
+                    && standsOut(plane, fit.line())
                     && PathChooser.displacement(fit.line(), expected) < Confidence.tolerance(step) + 2 * missed;
             if (holds) {
                 looks[t] = looks[t].with(fit);
@@ -161,6 +167,29 @@ final class MarkFollower {
             path[i - 1] = path[i] + from[i][path[i]];
         }
         return path;
+    }
+
+    /** Whether the ridge on a line is stronger than on lines beside it: in noise and ripples any line shows something. */
+    private static boolean standsOut(Plane plane, Polyline line) {
+        var curve = bendline.geometry.PolynomialCurve.through(line.resampled(POINTS), BlankFitter.DEGREE);
+        int stations = (int) Math.max(12, line.length() / Strip.STEP_PX / 2);
+        Strip strip = new Strip(plane, curve, -1, 2.0 / (stations - 1), stations, BESIDE_PX + 4, i -> 5);
+        double[] on = new double[stations];
+        double[] beside = new double[2 * stations];
+        for (int i = 0; i < stations; i++) {
+            for (int k = 0; k < strip.offsets(); k++) {
+                double offset = strip.offset(k);
+                double q = strip.strength[i][k];
+                if (Math.abs(offset) <= 2) {
+                    on[i] = Math.max(on[i], q);
+                } else if (Math.abs(Math.abs(offset) - BESIDE_PX) <= 2) {
+                    int at = offset < 0 ? i : stations + i;
+                    beside[at] = Math.max(beside[at], q);
+                }
+            }
+        }
+        double control = RodEnds.median(beside, 0, beside.length - 1);
+        return RodEnds.median(on, 0, stations - 1) > STANDS_OUT * Math.max(0.5, control);
     }
 
     /** The line cut, or drawn on, so that it ends beside a point. */
