@@ -1,7 +1,6 @@
 package bendline.footage;
 
 import bendline.image.DisplayCurve;
-import bendline.image.NativeTurn;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.avutil.AVPixFmtDescriptor;
 import org.bytedeco.ffmpeg.global.avutil;

@@ -61,7 +61,7 @@ public record Turn(int clockwiseDegrees, boolean mirrored) {
 
     /**
      * Lays a raster out anew. Made for pictures that are on the heap already; a native one is turned faster by
-     * {@link NativeTurn}.
+     * the clip reader itself.
      *
      * @param source {@code width · height · bytesPerPixel} bytes, rows from the top
      * @param width of the source

@@ -10,7 +10,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
-import org.bytedeco.javacpp.BytePointer;
 import org.junit.jupiter.api.Test;
 
 class TurnTest {
@@ -72,27 +71,5 @@ class TurnTest {
         byte[] twice = second.apply(half, w, h, 1);
         assertThat(first.then(second).apply(picture, width, height, 1)).isEqualTo(twice);
         assertThat(first.inverse().apply(half, w, h, 1)).isEqualTo(picture);
-    }
-
-    @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
-    void nativeMemoryIsTurnedAlike(
-            @ForAll("turns") Turn turn,
-            @ForAll @IntRange(min = 1, max = 50) int width,
-            @ForAll @IntRange(min = 1, max = 50) int height,
-            @ForAll boolean colour) {
-        int depth = colour ? 3 : 1;
-        int stride = width * depth + 5;
-        byte[] padded = new byte[stride * height];
-        new java.util.Random(width).nextBytes(padded);
-        byte[] packed = new byte[width * height * depth];
-        for (int y = 0; y < height; y++) {
-            System.arraycopy(padded, y * stride, packed, y * width * depth, width * depth);
-        }
-        byte[] turned = new byte[packed.length];
-        try (NativeTurn turner = new NativeTurn();
-                BytePointer rows = new BytePointer(padded)) {
-            turner.copy(turn, rows, stride, width, height, depth, turned);
-        }
-        assertThat(turned).isEqualTo(turn.apply(packed, width, height, depth));
     }
 }

@@ -1,5 +1,6 @@
-package bendline.image;
+package bendline.footage;
 
+import bendline.image.Turn;
 import org.bytedeco.javacpp.BytePointer;
 import org.bytedeco.opencv.global.opencv_core;
 import org.bytedeco.opencv.opencv_core.Mat;
@@ -8,13 +9,10 @@ import org.bytedeco.opencv.opencv_core.Mat;
  * Turns pictures in native memory on their way to the heap, several times faster than a loop on the heap does. Keeps two
  * buffers of a picture's size between calls; not thread-safe.
  */
-public final class NativeTurn implements AutoCloseable {
+final class NativeTurn implements AutoCloseable {
 
     private final Mat mirrored = new Mat();
     private final Mat turned = new Mat();
-
-    /** Opens without buffers. */
-    public NativeTurn() {}
 
     /**
      * Copies a picture, turned.
@@ -27,7 +25,7 @@ public final class NativeTurn implements AutoCloseable {
      * @param bytesPerPixel 1 or 3
      * @param out {@code width · height · bytesPerPixel} bytes
      */
-    public void copy(Turn turn, BytePointer pixels, int stride, int width, int height, int bytesPerPixel, byte[] out) {
+    void copy(Turn turn, BytePointer pixels, int stride, int width, int height, int bytesPerPixel, byte[] out) {
         int type = bytesPerPixel == 1 ? opencv_core.CV_8UC1 : opencv_core.CV_8UC3;
         try (Mat source = new Mat(height, width, type, pixels, stride)) {
             Mat stored = source;
