@@ -8,6 +8,8 @@ public interface Progress {
     Progress SILENT = (stage, fraction) -> {};
 
     /**
+     * Told now and then.
+     *
      * @param stage what is being done, for people
      * @param fraction 0 to 1 of that stage
      */

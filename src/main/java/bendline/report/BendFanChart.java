@@ -131,7 +131,7 @@ final class BendFanChart {
         for (FrameTrace f : shown) {
             int s = data.getSeriesCount();
             data.addSeries(series("f" + f.frame(), f.blank(), origin));
-            renderer.setSeriesPaint(s, f == deepest ? Palette.BLANK.light() : Palette.SOFT.light());
+            renderer.setSeriesPaint(s, f.frame() == deepest.frame() ? Palette.BLANK.light() : Palette.SOFT.light());
             renderer.setSeriesStroke(s, pen(f, deepest));
         }
         XYSeries path = new XYSeries("tip", false);
@@ -171,7 +171,7 @@ final class BendFanChart {
     }
 
     private static BasicStroke pen(FrameTrace f, FrameTrace deepest) {
-        if (f == deepest) {
+        if (f.frame() == deepest.frame()) {
             return new BasicStroke(4f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
         }
         return f.frame() < deepest.frame()

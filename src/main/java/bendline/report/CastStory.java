@@ -55,7 +55,7 @@ final class CastStory {
             out.add(next.brief());
         }
         List<String> others = cast.review().findings().stream()
-                .filter(f -> f.state() == State.FOUND && f != next)
+                .filter(f -> f.state() == State.FOUND && (next == null || !f.id().equals(next.id())))
                 .map(f -> "“" + f.title() + "”")
                 .toList();
         if (!others.isEmpty()) {

@@ -1,15 +1,16 @@
 package bendline.report;
 
 import bendline.stroke.EventKind;
+import java.util.List;
 
 /** What the moments of a cast are called in front of people. */
 final class EventWords {
 
     private EventWords() {}
 
-    /** Number under which a moment stands on every picture. */
+    /** Number under which a moment stands on every picture, in the order in which a good cast has them. */
     static int number(EventKind kind) {
-        return kind.ordinal() + 1;
+        return List.of(EventKind.values()).indexOf(kind) + 1;
     }
 
     /** Short name. */

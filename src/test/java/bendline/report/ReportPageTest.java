@@ -77,7 +77,8 @@ class ReportPageTest {
 
     @Test
     void aFindingShowsItsNumberAgainstItsLimitAndItsFrames() {
-        String finding = PAGE.split("id=\"cast1-tip-dropped-early\"")[1].split("<h3>")[1];
+        String finding =
+                PAGE.substring(PAGE.indexOf("id=\"cast1-tip-dropped-early\""), PAGE.indexOf("id=\"cast1-flat"));
         assertThat(finding)
                 .contains("Found, strong", "25.0\u00a0±\u00a00.9°, a fault above 12°; speaks for it", "Frame 166")
                 .contains("What it costs", "Drill");
