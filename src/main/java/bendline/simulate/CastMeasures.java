@@ -44,7 +44,7 @@ final class CastMeasures {
         int last = motion.indexAt(to);
         int slack = 0;
         for (int i = first; i < last; i++) {
-            slack += motion.sample(i).tension() < little ? 1 : 0;
+            slack += motion.tension(i) < little ? 1 : 0;
         }
         return (double) slack / Math.max(1, last - first);
     }
@@ -52,7 +52,7 @@ final class CastMeasures {
     private static double peakTipSpeed(Motion motion, double from, double to) {
         double most = 0;
         for (int i = motion.indexAt(from); i <= motion.indexAt(to); i++) {
-            most = Math.max(most, motion.sample(i).tipSpeed());
+            most = Math.max(most, motion.tipSpeed(i));
         }
         return most;
     }

@@ -37,19 +37,19 @@ final class CastTimes {
     }
 
     private double backward(int i) {
-        return motion.sample(i).rate();
+        return motion.rate(i);
     }
 
     private double forward(int i) {
-        return -motion.sample(i).rate();
+        return -motion.rate(i);
     }
 
     private double hand(int i) {
-        return motion.sample(i).handVx();
+        return motion.handVx(i);
     }
 
     private double chord(int i) {
-        return motion.sample(i).chordRatio(freeLength);
+        return motion.chord(i) / freeLength;
     }
 
     private void find() {
@@ -60,7 +60,7 @@ final class CastTimes {
         double tenth = 0.1 * backward(back);
         times.put("backswingStart", crossing(this::backward, from, back, tenth, true));
         times.put("backswingEnd", crossing(this::backward, back, fastest, tenth, false));
-        times.put("rearmost", timeOf(highest(i -> motion.sample(i).angle(), back, fastest)));
+        times.put("rearmost", timeOf(highest(motion::angle, back, fastest)));
         int push = highest(this::hand, back, release + samples(0.3));
         times.put("forwardStart", Math.min(rise(this::forward, back, fastest), rise(this::hand, back, push)));
         times.put("fastestTurn", timeOf(fastest));
@@ -70,7 +70,7 @@ final class CastTimes {
         times.put("stop", crossing(this::forward, fastest, last, 0.2 * forward(fastest), false));
         times.put("release", launch.t());
         times.put("rodStraight", crossing(this::chord, bend, last, 0.995, true));
-        int lowest = highest(i -> -motion.sample(i).angle(), release, Math.min(last, release + samples(1.0)));
+        int lowest = highest(i -> -motion.angle(i), release, Math.min(last, release + samples(1.0)));
         times.put("tipLowest", timeOf(lowest));
         times.values().removeIf(t -> Double.isNaN(t));
     }
@@ -80,13 +80,16 @@ final class CastTimes {
     }
 
     private double timeOf(int sample) {
-        return motion.sample(sample).t();
+        return motion.time(sample);
     }
 
     private int highest(Series series, int from, int to) {
         int best = from;
+        double most = Double.NEGATIVE_INFINITY;
         for (int i = from; i <= Math.min(to, motion.size() - 1); i++) {
-            if (series.at(i) > series.at(best)) {
+            double value = series.at(i);
+            if (value > most) {
+                most = value;
                 best = i;
             }
         }

@@ -32,7 +32,7 @@ final class Lens {
                     + (b >> shift & 255)
                     + (c >> shift & 255)
                     + (d >> shift & 255);
-            out |= sum + 4 >> 3 << shift;
+            out |= ((sum + 4) >> 3) << shift;
         }
         return out;
     }

@@ -142,6 +142,42 @@ final class Motion {
         return Math.max(0, Math.min(size() - 1, (int) Math.floor((t - start) / step + 1e-9)));
     }
 
+    /** Time of a sample, seconds. */
+    double time(int sample) {
+        return samples.get(sample)[0];
+    }
+
+    /** Speed of the upper hand towards the water at a sample, m/s. */
+    double handVx(int sample) {
+        return samples.get(sample)[3];
+    }
+
+    /** Butt angle at a sample, radians. */
+    double angle(int sample) {
+        return samples.get(sample)[4];
+    }
+
+    /** Rate of the butt angle at a sample, radians per second. */
+    double rate(int sample) {
+        return samples.get(sample)[5];
+    }
+
+    /** Speed of the tip at a sample, m/s. */
+    double tipSpeed(int sample) {
+        return Math.hypot(samples.get(sample)[6], samples.get(sample)[7]);
+    }
+
+    /** Pull of the line at a sample, newtons. */
+    double tension(int sample) {
+        return samples.get(sample)[12];
+    }
+
+    /** Upper hand to tip at a sample, metres. */
+    double chord(int sample) {
+        double[] s = samples.get(sample);
+        return Math.hypot(s[HEAD + links] - s[HEAD], s[s.length - 1] - s[HEAD + links + 1]);
+    }
+
     /** A stored sample. */
     Moment sample(int index) {
         return moment(samples.get(index), lines.get(index));

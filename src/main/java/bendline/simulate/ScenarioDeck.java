@@ -85,7 +85,7 @@ public final class ScenarioDeck {
                 random.nextBoolean(),
                 kind != Kind.NOBODY,
                 between(1.64, 1.92),
-                Scenario.TipColour.values()[random.nextInt(Scenario.TipColour.values().length)],
+                any(Scenario.TipColour.values()),
                 rod,
                 rig,
                 casts(kind),
@@ -121,8 +121,8 @@ public final class ScenarioDeck {
     }
 
     private SceneSpec scene() {
-        SceneSpec.Bank bank = SceneSpec.Bank.values()[random.nextInt(3)];
-        SceneSpec.Light light = SceneSpec.Light.values()[random.nextInt(3)];
+        SceneSpec.Bank bank = any(SceneSpec.Bank.values());
+        SceneSpec.Light light = any(SceneSpec.Light.values());
         boolean reeds = random.nextInt(3) == 0;
         return new SceneSpec(
                 bank,
@@ -132,6 +132,10 @@ public final class ScenarioDeck {
                 random.nextInt(3) == 0 ? 1 + random.nextInt(3) : 0,
                 random.nextInt(4) == 0,
                 random.nextDouble());
+    }
+
+    private <T> T any(T[] choices) {
+        return choices[random.nextInt(choices.length)];
     }
 
     private double between(double least, double most) {

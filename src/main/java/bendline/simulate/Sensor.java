@@ -50,10 +50,10 @@ final class Sensor {
     private void expose(byte[] bgr, int from, int to, int gain, int start) {
         int offset = start;
         for (int i = from; i < to; i++) {
-            int v = Math.min(255, (bgr[i] & 255) * gain >> 12);
+            int v = Math.min(255, ((bgr[i] & 255) * gain) >> 12);
             // 8 (scale) times 32 (tile) is 256.
-            v += tile[offset] * scale[v] + 128 >> 8;
-            offset = offset + 1 & TILE - 1;
+            v += (tile[offset] * scale[v] + 128) >> 8;
+            offset = (offset + 1) & (TILE - 1);
             bgr[i] = (byte) Math.max(0, Math.min(255, v));
         }
     }
