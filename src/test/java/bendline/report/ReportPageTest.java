@@ -49,8 +49,7 @@ class ReportPageTest {
 
     @Test
     void theTopSaysWhatHowSureAndWhatNextBeforeAnythingElse() {
-        assertThat(PAGE)
-                .containsSubsequence(
+        List<Integer> places = Stream.of(
                         "<h1 id=\"cast1-head\">The tip was dropped too early</h1>",
                         "<img",
                         "The rod falls far under its held angle.",
@@ -65,7 +64,10 @@ class ReportPageTest {
                         "What could not be told, and why",
                         "How the clip was filmed, and what to change",
                         "Before you try it",
-                        "How this was worked out");
+                        "How this was worked out")
+                .map(PAGE::indexOf)
+                .toList();
+        assertThat(places).doesNotContain(-1).isSorted();
     }
 
     @Test
