@@ -13,6 +13,9 @@ final class ReleaseFinder {
     /** The same for a rig that is seen in one frame only before it is gone. */
     private static final double ALONE_TOLERANCE = 0.08;
 
+    /** How far inside the circle a rig must be that flies across it. */
+    private static final double CROSSING_TOLERANCE = 0.07;
+
     /** How far past the drop the rig must get while it is watched, and for how long it is, real seconds. */
     private static final double CLEAR_OF_IT = 1.15;
 
@@ -24,7 +27,7 @@ final class ReleaseFinder {
     /** Longest gap between the last frame on the circle and the first off it, real seconds. */
     private static final double LONGEST_GAP_SECONDS = 0.12;
 
-    /** From when the line counts as tight: the fastest turn, or a little before. */
+    /** From when the line counts as tight: a little before the blank is fully loaded. */
     private static final double TIGHT_BEFORE_SECONDS = 0.03;
 
     /** How far the drop before the release may differ from the usual one. */
@@ -49,13 +52,20 @@ final class ReleaseFinder {
 
     /** The release of a cast whose forward turn peaks at {@code fastest}. */
     Found find(double fastest, double turnEnd, SmoothCurve chord) {
-        Found byRig = byRig(fastest, turnEnd + 0.25);
+        double bend = chord.argMin(fastest, turnEnd + 0.1);
+        Found byRig = byRig(bend > fastest ? Math.max(fastest, bend - step) : fastest, turnEnd + 0.25);
         return byRig.known() ? byRig : byBlank(fastest, turnEnd, chord, byRig.basis());
     }
 
-    /** By the rig. The distance to the tip grows from the drop, at first like the square of time, later in proportion. */
-    Found byRig(double fastest, double latest) {
-        double usual = RigLine.drop(rod, rod.time()[0], fastest);
+    /**
+     * By the rig. Once the blank is loaded the line is tight and the rig on its circle; let go it flies straight, mostly out of
+     * the circle, sometimes across it. The distance to the circle grows at first like the square of time, later in proportion.
+     *
+     * @param from from when the blank is fully loaded
+     * @param latest when to give up
+     */
+    Found byRig(double from, double latest) {
+        double usual = RigLine.drop(rod, rod.time()[0], from);
         if (Double.isNaN(usual)) {
             return Found.nothing("the rig was not seen often enough before the forward stroke");
         }
@@ -67,9 +77,9 @@ final class ReleaseFinder {
                 continue;
             }
             double drop = local(tight, usual);
-            if (rod.time()[i] < fastest || !leaves(i, drop)) {
+            if (rod.time()[i] < from || !(leaves(i, drop) || crosses(i, drop))) {
                 on = i;
-                remember(tight, i, d, fastest);
+                remember(tight, i, d, from);
             } else if (on < 0 || rod.time()[i] - rod.time()[on] > LONGEST_GAP_SECONDS) {
                 return Found.nothing("the rig was not seen close enough to the moment it left the tip's circle");
             } else {
@@ -79,8 +89,8 @@ final class ReleaseFinder {
         return Found.nothing("the rig was not seen leaving the circle of its drop round the tip");
     }
 
-    private void remember(Deque<Double> tight, int i, double distance, double fastest) {
-        if (rod.time()[i] >= fastest - Math.max(TIGHT_BEFORE_SECONDS, 3 * step)) {
+    private void remember(Deque<Double> tight, int i, double distance, double from) {
+        if (rod.time()[i] >= from - Math.max(TIGHT_BEFORE_SECONDS, 3 * step)) {
             tight.addLast(distance);
             if (tight.size() > TIGHT_FRAMES) {
                 tight.removeFirst();
@@ -106,6 +116,19 @@ final class ReleaseFinder {
             }
         }
         return seen > 1 ? farthest > CLEAR_OF_IT * drop : farthest > limit(drop, i, ALONE_TOLERANCE);
+    }
+
+    /** Whether the rig is inside the circle in a frame, farther in the next, and nowhere near it in the one after. */
+    private boolean crosses(int i, double drop) {
+        int next = nextSeen(i);
+        int then = next < 0 ? -1 : nextSeen(next);
+        if (then < 0) {
+            return false;
+        }
+        double room = Math.max(CROSSING_TOLERANCE * drop, 2.5 * RigLine.distanceSd(rod, i));
+        double e1 = drop - RigLine.distance(rod, i);
+        double e2 = drop - RigLine.distance(rod, next);
+        return e1 > room && e2 > e1 + room && Math.abs(drop - RigLine.distance(rod, then)) > room;
     }
 
     /**
@@ -138,8 +161,8 @@ final class ReleaseFinder {
         double t0 = rod.time()[on];
         double t1 = rod.time()[off];
         String basis = "the rig leaves the circle of its drop round the tip between two frames in which it is seen";
-        double e1 = RigLine.distance(rod, off) - drop;
-        double e2 = next < 0 ? Double.NaN : RigLine.distance(rod, next) - drop;
+        double e1 = Math.abs(RigLine.distance(rod, off) - drop);
+        double e2 = next < 0 ? Double.NaN : Math.abs(RigLine.distance(rod, next) - drop);
         if (!(e2 > e1)) {
             return new Found(0.5 * (t0 + t1), (t1 - t0) / Math.sqrt(12), basis);
         }
