@@ -4,6 +4,7 @@ import bendline.signal.SmoothCurve;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds the casts among everything a rod does in a clip. A cast is a forward turn of the rod over the top that begins behind
@@ -97,7 +98,7 @@ final class CastFinder {
         return Double.isNaN(down) ? end : down;
     }
 
-    private Candidate around(double fastest) {
+    private @Nullable Candidate around(double fastest) {
         if (Double.isNaN(fastest)) {
             return null;
         }

@@ -2,6 +2,7 @@ package bendline.stroke;
 
 import bendline.signal.LocalPolynomial;
 import bendline.signal.PolynomialFit;
+import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /**
@@ -91,6 +92,6 @@ record Launch(Found speedPx, Found angleDeg) {
             last = rod.time()[seen[n]];
             n++;
         }
-        return java.util.Arrays.copyOf(seen, n);
+        return Arrays.copyOf(seen, n);
     }
 }

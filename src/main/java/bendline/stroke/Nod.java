@@ -1,6 +1,7 @@
 package bendline.stroke;
 
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.stream.IntStream;
 
 /** The tip is pulled when the line comes tight on the clip, seconds after the release. */
@@ -32,7 +33,7 @@ final class Nod {
                 .toArray();
         if (end < release + EARLIEST_SECONDS + LEAST_WATCHED_SECONDS) {
             return Found.nothing(String.format(
-                    java.util.Locale.ROOT,
+                    Locale.ROOT,
                     "the clip ends %.1f s after the release, before a rig can come to the clip: film on until the line is tight",
                     end - release));
         }
@@ -55,7 +56,7 @@ final class Nod {
             }
         }
         return Found.nothing(String.format(
-                java.util.Locale.ROOT,
+                Locale.ROOT,
                 "the tip was watched until %.1f s after the release and was not seen to be pulled",
                 rod.time()[watched[watched.length - 1]] - release));
     }

@@ -1,5 +1,6 @@
 package bendline.stroke;
 
+import bendline.geometry.Angles;
 import bendline.signal.LocalPolynomial;
 import bendline.signal.PolynomialFit;
 import java.util.stream.IntStream;
@@ -49,7 +50,7 @@ record RigStart(Found swingDeg, Found awayRate, Found slack, Found dropPx) {
         double[] relative = IntStream.of(near)
                 .mapToDouble(i -> Math.atan2(rod.tipX()[i] - rod.rigX()[i], rod.tipY()[i] - rod.rigY()[i]))
                 .toArray();
-        double[] angles = bendline.geometry.Angles.unwrap(relative);
+        double[] angles = Angles.unwrap(relative);
         double[] sd = IntStream.of(near)
                 .mapToDouble(i -> RigLine.distanceSd(rod, i) / Math.max(1, RigLine.distance(rod, i)))
                 .toArray();

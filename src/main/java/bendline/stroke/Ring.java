@@ -1,7 +1,9 @@
 package bendline.stroke;
 
+import bendline.signal.LeastSquares;
 import bendline.signal.LocalPolynomial;
 import bendline.signal.PolynomialFit;
+import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /** How fast the bare rod rings after the release: a damped swing of the tip about the butt's direction. */
@@ -65,7 +67,7 @@ final class Ring {
     /** Squares left by a straight line. */
     private static double rest(double[] t, double[] y) {
         double[] one = new double[t.length];
-        java.util.Arrays.fill(one, 1);
+        Arrays.fill(one, 1);
         PolynomialFit line = LocalPolynomial.fit(t, y, one, t[0], 1);
         return line.chiSquare();
     }
@@ -77,6 +79,6 @@ final class Ring {
             double w = 2 * Math.PI * hz * t[i];
             rows[i] = new double[] {1, t[i], e * Math.cos(w), e * Math.sin(w)};
         }
-        return bendline.signal.LeastSquares.residual(rows, y);
+        return LeastSquares.residual(rows, y);
     }
 }

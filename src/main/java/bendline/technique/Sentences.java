@@ -7,6 +7,7 @@ import bendline.technique.Finding.Check;
 import bendline.technique.Finding.State;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -58,7 +59,7 @@ final class Sentences {
         }
     }
 
-    private static String joined(List<Answer> answers, State state, java.util.function.Function<Answer, String> words) {
+    private static String joined(List<Answer> answers, State state, Function<Answer, String> words) {
         return answers.stream().filter(a -> a.state() == state).map(words).collect(Collectors.joining("; "));
     }
 

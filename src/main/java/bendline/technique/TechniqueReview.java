@@ -85,7 +85,7 @@ public final class TechniqueReview {
         double worst = found.stream().mapToDouble(Finding::severity).max().orElse(0);
         boolean strongest = next.severity() == worst;
         String others = found.stream()
-                .filter(f -> f != next)
+                .filter(f -> !f.equals(next))
                 .sorted(Comparator.comparingDouble(Finding::severity).reversed())
                 .map(f -> String.format(Locale.ROOT, "%s (%.2f)", f.title().toLowerCase(Locale.ROOT), f.severity()))
                 .findFirst()
