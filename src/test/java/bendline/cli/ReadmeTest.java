@@ -1,0 +1,52 @@
+package bendline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import picocli.CommandLine;
+
+/** What the README tells people to type exists. */
+class ReadmeTest {
+
+    private static String readme() throws IOException {
+        return Files.readString(Path.of("README.md"));
+    }
+
+    @Test
+    void itsSampleIsThere() throws IOException {
+        Matcher m = Pattern.compile("analyse (samples/\\S+) --out").matcher(readme());
+        assertThat(m.find()).isTrue();
+        assertThat(Path.of(m.group(1))).isNotEmptyFile();
+    }
+
+    @Test
+    void itNamesOnlyOptionsThatExistAndAllOfThoseThatTellOfTheCast() throws IOException {
+        CommandLine line = new CommandLine(new BendlineCommand());
+        Set<String> known = new TreeSet<>();
+        line.getSubcommands()
+                .values()
+                .forEach(c -> known.addAll(c.getCommandSpec().optionsMap().keySet()));
+        Set<String> named = new TreeSet<>();
+        Matcher m = Pattern.compile("`[^`\n]*`|\n```[^`]*```").matcher(readme());
+        while (m.find()) {
+            Matcher option = Pattern.compile("(?<![\\w-])--[a-z][a-z-]+").matcher(m.group());
+            while (option.find() && !m.group().contains("apt-get")) {
+                named.add(option.group());
+            }
+        }
+        assertThat(known).containsAll(named);
+        Set<String> setup = new TreeSet<>(new CommandLine(new AnalyseCommand())
+                .getCommandSpec()
+                .optionsMap()
+                .keySet());
+        setup.removeAll(Set.of("--help", "-h", "--version", "-V", "--quiet", "--verbose"));
+        assertThat(named).containsAll(setup);
+    }
+}
