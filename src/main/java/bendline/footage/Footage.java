@@ -89,7 +89,12 @@ public final class Footage {
 
     /** Grey frames, decoded from the beginning; close it. */
     public LumaReader lumas() {
-        return new LumaReader(frames());
+        return new LumaReader(frames(), false);
+    }
+
+    /** Grey frames with their colour planes, where the clip holds such; close it. */
+    public LumaReader tinted() {
+        return new LumaReader(frames(), true);
     }
 
     /** Colour frames, decoded from the beginning; close it. */

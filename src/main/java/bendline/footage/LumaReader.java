@@ -10,10 +10,12 @@ import org.jspecify.annotations.Nullable;
 public final class LumaReader implements AutoCloseable {
 
     private final TimedFrames frames;
+    private final boolean withTint;
     private final Pixels pixels = new Pixels();
 
-    LumaReader(TimedFrames frames) {
+    LumaReader(TimedFrames frames, boolean withTint) {
         this.frames = frames;
+        this.withTint = withTint;
     }
 
     /**
@@ -27,7 +29,8 @@ public final class LumaReader implements AutoCloseable {
         }
         UprightSize size = frames.size();
         byte[] upright = pixels.luma(frames.frame(), size);
-        return new Frame(frames.index(), frames.seconds(), new Luma(size.width(), size.height(), upright));
+        Tint tint = withTint ? pixels.tint(frames.frame(), size) : null;
+        return new Frame(frames.index(), frames.seconds(), new Luma(size.width(), size.height(), upright), tint);
     }
 
     @Override

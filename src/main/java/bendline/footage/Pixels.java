@@ -1,6 +1,7 @@
 package bendline.footage;
 
 import bendline.image.DisplayCurve;
+import bendline.image.Luma;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.avutil.AVPixFmtDescriptor;
 import org.bytedeco.ffmpeg.global.avutil;
@@ -18,14 +19,39 @@ final class Pixels implements AutoCloseable {
     /** Upright grey: the frame's own luma plane, or a conversion where it has none or its size must change. */
     byte[] luma(AVFrame frame, UprightSize size) {
         AVPixFmtDescriptor format = avutil.av_pix_fmt_desc_get(frame.format());
-        if (!size.fits(frame.width(), frame.height()) || interlaced(frame) || !hasLumaPlane(format)) {
+        if (!size.fits(frame.width(), frame.height()) || interlaced(frame) || !hasPlane(format, 0)) {
             int stride = scaler.convert(frame, size, avutil.AV_PIX_FMT_GRAY8, size.squareWidth());
             return upright(scaler.buffer(), stride, size, 1, new byte[size.squareWidth() * size.squareHeight()]);
         }
         if (format.comp(0).depth() == 8) {
             return upright(frame.data(0), frame.linesize(0), size, 1, new byte[frame.width() * frame.height()]);
         }
-        return size.turn().apply(shorts(frame, format), frame.width(), frame.height(), 1);
+        byte[] stored = plane(frame, format, 0, frame.width(), frame.height());
+        return size.turn().apply(stored, frame.width(), frame.height(), 1);
+    }
+
+    /** Upright colour planes, or null where the clip does not hold them plainly at half the size. */
+    @Nullable
+    Tint tint(AVFrame frame, UprightSize size) {
+        AVPixFmtDescriptor format = avutil.av_pix_fmt_desc_get(frame.format());
+        boolean plain = size.fits(frame.width(), frame.height())
+                && !interlaced(frame)
+                && hasPlane(format, 0)
+                && format.nb_components() >= 3
+                && hasPlane(format, 1)
+                && hasPlane(format, 2)
+                && format.log2_chroma_w() == 1
+                && format.log2_chroma_h() == 1
+                && frame.width() % 2 == 0
+                && frame.height() % 2 == 0;
+        return plain ? new Tint(half(frame, format, size, 1), half(frame, format, size, 2)) : null;
+    }
+
+    private static Luma half(AVFrame frame, AVPixFmtDescriptor format, UprightSize size, int plane) {
+        int width = frame.width() / 2;
+        int height = frame.height() / 2;
+        byte[] upright = size.turn().apply(plane(frame, format, plane, width, height), width, height, 1);
+        return new Luma(size.width() / 2, size.height() / 2, upright);
     }
 
     /** Fills in upright blue, green, red bytes, as an ordinary screen shows them. */
@@ -93,32 +119,40 @@ final class Pixels implements AutoCloseable {
         return frame.color_primaries() == avutil.AVCOL_PRI_BT2020 ? DisplayCurve.WIDE : null;
     }
 
-    private static boolean hasLumaPlane(AVPixFmtDescriptor format) {
+    /** Whether a component has a plane of its own, one sample after the other. */
+    private static boolean hasPlane(AVPixFmtDescriptor format, int component) {
         long unfit = avutil.AV_PIX_FMT_FLAG_RGB
                 | avutil.AV_PIX_FMT_FLAG_PAL
                 | avutil.AV_PIX_FMT_FLAG_BITSTREAM
                 | avutil.AV_PIX_FMT_FLAG_HWACCEL
                 | avutil.AV_PIX_FMT_FLAG_BE
                 | avutil.AV_PIX_FMT_FLAG_FLOAT;
-        int depth = format.comp(0).depth();
+        int depth = format.comp(component).depth();
         return (format.flags() & unfit) == 0
-                && format.comp(0).plane() == 0
-                && format.comp(0).offset() == 0
-                && format.comp(0).step() == (depth > 8 ? 2 : 1)
+                && format.comp(component).plane() == component
+                && format.comp(component).offset() == 0
+                && format.comp(component).step() == (depth > 8 ? 2 : 1)
                 && depth >= 8
                 && depth <= 16;
     }
 
-    private static byte[] shorts(AVFrame frame, AVPixFmtDescriptor format) {
-        int width = frame.width();
-        int height = frame.height();
+    /** The eight highest bits of a plane. */
+    private static byte[] plane(AVFrame frame, AVPixFmtDescriptor format, int plane, int width, int height) {
         byte[] out = new byte[width * height];
+        int stride = frame.linesize(plane);
+        int depth = format.comp(plane).depth();
+        if (depth == 8) {
+            BytePointer rows = frame.data(plane);
+            for (int y = 0; y < height; y++) {
+                rows.getPointer((long) y * stride).get(out, y * width, width);
+            }
+            return out;
+        }
         short[] row = new short[width];
-        ShortPointer plane = new ShortPointer(frame.data(0));
-        int stride = frame.linesize(0) / 2;
-        int shift = format.comp(0).shift() + format.comp(0).depth() - 8;
+        ShortPointer samples = new ShortPointer(frame.data(plane));
+        int shift = format.comp(plane).shift() + depth - 8;
         for (int y = 0; y < height; y++) {
-            plane.position((long) y * stride).get(row, 0, width);
+            samples.position((long) y * stride / 2).get(row, 0, width);
             for (int x = 0, to = y * width; x < width; x++, to++) {
                 out[to] = (byte) ((row[x] & 0xffff) >> shift);
             }

@@ -22,4 +22,14 @@ public record Area(int left, int top, int width, int height) {
     public boolean covers(Luma plane) {
         return left == 0 && top == 0 && width == plane.width() && height == plane.height();
     }
+
+    /** Whether {@link #half} is exact. */
+    public boolean halves() {
+        return (left | top | width | height) % 2 == 0;
+    }
+
+    /** The same in a picture of half the width and height. */
+    public Area half() {
+        return new Area(left / 2, top / 2, width / 2, height / 2);
+    }
 }

@@ -4,7 +4,6 @@ import bendline.image.Area;
 import bendline.image.Extremes;
 import bendline.image.Luma;
 import bendline.image.Plane;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -32,35 +31,33 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
      * The median over frames that already lie in reference coordinates.
      *
      * @param samples at least three, spread over the clip
+     * @param weight what each sample counts, positive
      */
-    public static Background of(List<Luma> samples) {
+    static Background of(List<Luma> samples, double[] weight) {
         if (samples.size() < 3) {
             throw new IllegalArgumentException("a background needs three frames, got " + samples.size());
         }
         int width = samples.get(0).width();
         int height = samples.get(0).height();
         float[] median = new float[width * height];
-        int n = samples.size();
-        int[] values = new int[n];
+        WeightedLevels levels = new WeightedLevels();
         byte[][] pixels = samples.stream().map(Luma::pixels).toArray(byte[][]::new);
         for (int i = 0; i < median.length; i++) {
-            for (int k = 0; k < n; k++) {
-                values[k] = pixels[k][i] & 0xff;
+            for (int k = 0; k < pixels.length; k++) {
+                levels.add(pixels[k][i] & 0xff, weight[k]);
             }
-            Arrays.sort(values);
-            median[i] = n % 2 == 1 ? values[n / 2] : (values[n / 2 - 1] + values[n / 2]) / 2f;
+            median[i] = levels.quantileAndClear(0.5);
         }
         Plane middle = new Plane(width, height, median);
         Plane low = Extremes.lowest(middle);
         Plane high = Extremes.highest(middle);
         float[] noise = new float[width * height];
-        float[] strays = new float[n];
         for (int i = 0; i < noise.length; i++) {
-            for (int k = 0; k < n; k++) {
-                strays[k] = Math.abs(stray(pixels[k][i] & 0xff, low.values()[i], high.values()[i]));
+            for (int k = 0; k < pixels.length; k++) {
+                int stray = Math.round(Math.abs(stray(pixels[k][i] & 0xff, low.values()[i], high.values()[i])));
+                levels.add(stray, weight[k]);
             }
-            Arrays.sort(strays);
-            noise[i] = Math.max(QUIET, strays[(int) (COVERED * (n - 1))]);
+            noise[i] = Math.max(QUIET, levels.quantileAndClear(COVERED));
         }
         return new Background(middle, low, high, new Plane(width, height, noise));
     }

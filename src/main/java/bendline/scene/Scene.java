@@ -5,22 +5,18 @@ import bendline.footage.Footage;
 import bendline.footage.Frame;
 import bendline.footage.LumaReader;
 import bendline.geometry.Homography;
-import bendline.image.Luma;
-import bendline.image.Warp;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.function.DoubleConsumer;
 
 /**
  * The still part of a clip: how the camera moved and what the background looks like.
  *
  * @param motion where each frame lies in the reference picture
- * @param background in reference coordinates
+ * @param backdrop in reference coordinates
  */
-public record Scene(CameraMotion motion, Background background) {
+public record Scene(CameraMotion motion, Backdrop backdrop) {
 
     /** Frames kept for the background's median; memory stays constant however long the clip is. */
-    private static final int MOST_SAMPLES = 40;
+    private static final int MOST_SAMPLES = 60;
 
     /**
      * Reads the clip once.
@@ -29,17 +25,17 @@ public record Scene(CameraMotion motion, Background background) {
      */
     public static Scene survey(Footage footage, ClipInfo info, DoubleConsumer progress) {
         CameraTracker camera = new CameraTracker();
-        List<Luma> samples = new ArrayList<>();
+        Backdrop.Samples samples = new Backdrop.Samples();
         int step = Math.max(1, info.frames() / MOST_SAMPLES + 1);
-        try (LumaReader reader = footage.lumas()) {
+        try (LumaReader reader = footage.tinted()) {
             for (Frame f = reader.next(); f != null; f = reader.next()) {
                 Homography map = camera.add(f.luma());
                 if (f.index() % step == step / 2 || info.frames() < 2 * MOST_SAMPLES) {
-                    samples.add(Warp.apply(f.luma(), map));
+                    samples.add(f, map);
                 }
                 progress.accept((f.index() + 1.0) / info.frames());
             }
         }
-        return new Scene(camera.motion(), Background.of(samples));
+        return new Scene(camera.motion(), samples.backdrop());
     }
 }

@@ -14,11 +14,11 @@ import java.util.List;
 final class RodLength {
 
     /** The blank is seen to run a little into the hand. */
-    private static final double INTO_HAND = 1.03;
+    static final double INTO_HAND = 1.03;
     /** What the median was off by on rendered footage, rounded up. */
     private static final double LEAST_SD = 0.03;
     /** Curves within this share of the median speak of the same rod. */
-    private static final double SAME = 0.2;
+    static final double SAME = 0.2;
 
     private RodLength() {}
 

@@ -8,11 +8,9 @@ import bendline.geometry.Homography;
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
 import bendline.image.Area;
-import bendline.image.Luma;
 import bendline.image.PackedPlane;
 import bendline.image.Plane;
-import bendline.image.Warp;
-import bendline.scene.Background;
+import bendline.scene.Backdrop;
 import bendline.scene.CameraMotion;
 import bendline.scene.Scene;
 import bendline.scene.Setup;
@@ -28,6 +26,10 @@ public final class RodTracker {
 
     /** Frames, spread over the clip, from which pivot and length are learnt. */
     private static final int SCOUT_FRAMES = 32;
+
+    /** Places at which the rod may be held that are looked at. */
+    private static final int PLACES = 4;
+
     /** Curves looked for in a frame, and how many of them are fitted. */
     private static final int CANDIDATES = 5;
 
@@ -88,15 +90,15 @@ public final class RodTracker {
                     scene.motion(),
                     "nothing thin moves about a fixed point; film side-on with the whole rod in view");
         }
-        Point pivot = pivots.get(0);
-        List<Double> lengths = lengths(scouts, pivot);
-        if (lengths.size() < ENOUGH_FRAMES * scouts.size()) {
+        Hands hands = hands(scouts, pivots);
+        if (hands == null || hands.curves().size() < ENOUGH_FRAMES * scouts.size()) {
             return nothing(
                     info,
                     scene.motion(),
                     "no rod could be told from its surroundings; film it against the sky or plain ground");
         }
-        RodLength.Estimate length = RodLength.of(lengths);
+        Point pivot = hands.pivot();
+        RodLength.Estimate length = hands.length();
         if (length.agreement() < ENOUGH_AGREEMENT) {
             return nothing(
                     info,
@@ -129,7 +131,7 @@ public final class RodTracker {
         Area whole = new Area(0, 0, info.width(), info.height());
         eachFrame(0.3, 0.4, frame -> {
             if (frame.index() % step == step / 2) {
-                out.add(PackedPlane.of(scene.background().difference(inReference(frame, whole))));
+                out.add(PackedPlane.of(difference(scene.backdrop(), frame, whole)));
             }
         });
         return out;
@@ -140,20 +142,33 @@ public final class RodTracker {
         for (PackedPlane scout : scouts) {
             finder.add(scout.unpacked());
         }
-        return finder.best(1);
+        return finder.best(PLACES);
     }
 
-    private List<Double> lengths(List<PackedPlane> scouts, Point pivot) {
+    /** The likeliest place, moved to where its curves say that they are held. */
+    private @Nullable Hands hands(List<PackedPlane> scouts, List<Point> places) {
+        Hands likeliest = Hands.likeliest(
+                places.stream().map(p -> new Hands(p, curves(scouts, p))).toList());
+        if (likeliest == null) {
+            return null;
+        }
+        Point meeting = likeliest.meeting();
+        Hands moved = new Hands(meeting, curves(scouts, meeting));
+        return Hands.likeliest(List.of(moved, likeliest));
+    }
+
+    /** The best curve from a place in each scouted frame, where there is one. */
+    private List<Polyline> curves(List<PackedPlane> scouts, Point pivot) {
         double reach = info.width() >= info.height() ? 0.8 * info.height() : 0.6 * info.height();
         PolarSearch search = new PolarSearch(0.055 * info.height(), reach);
         BlankFitter fitter = new BlankFitter(info.height(), pivot, Double.NaN);
-        List<Double> out = new ArrayList<>();
+        List<Polyline> out = new ArrayList<>();
         for (PackedPlane scout : scouts) {
             Plane plane = scout.unpacked();
             for (PolarSearch.Candidate c : search.find(plane, pivot, 1)) {
                 Fit fit = underground(c.curve()) ? null : fitter.fit(plane, c.curve(), 14, 9, 6);
                 if (fit != null) {
-                    out.add(fit.line().length());
+                    out.add(fit.line());
                 }
             }
         }
@@ -172,20 +187,25 @@ public final class RodTracker {
     }
 
     private Area around(Point pivot, double reach) {
-        int left = (int) Math.max(0, pivot.x() - reach);
-        int top = (int) Math.max(0, pivot.y() - reach);
-        int right = (int) Math.min(info.width(), pivot.x() + reach);
-        int bottom = (int) Math.min(info.height(), pivot.y() + reach);
+        int left = even(Math.max(0, pivot.x() - reach));
+        int top = even(Math.max(0, pivot.y() - reach));
+        int right = even(Math.min(info.width(), pivot.x() + reach));
+        int bottom = even(Math.min(info.height(), pivot.y() + reach));
         return new Area(left, top, right - left, bottom - top);
+    }
+
+    /** Colour planes have half the size, so areas are cut at even pixels. */
+    private static int even(double x) {
+        return 2 * (int) (x / 2);
     }
 
     private List<Look> look(Point pivot, double freePx, Area area, DifferenceStore store) {
         PolarSearch search = new PolarSearch(0.055 * info.height(), REACH * freePx);
         BlankFitter fitter = new BlankFitter(info.height(), pivot, freePx);
-        Background background = scene.background().cut(area);
+        Backdrop backdrop = scene.backdrop().cut(area);
         List<Look> looks = new ArrayList<>();
         eachFrame(0.4, 0.9, frame -> {
-            Plane plane = background.difference(inReference(frame, area));
+            Plane plane = difference(backdrop, frame, area);
             store.add(plane);
             List<Fit> fits = new ArrayList<>();
             for (PolarSearch.Candidate c : search.find(plane, pivot, CANDIDATES)) {
@@ -236,7 +256,7 @@ public final class RodTracker {
     }
 
     private void eachFrame(double from, double to, Consumer<Frame> use) {
-        try (LumaReader reader = footage.lumas()) {
+        try (LumaReader reader = footage.tinted()) {
             for (Frame frame = reader.next(); frame != null; frame = reader.next()) {
                 use.accept(frame);
                 progress.accept(from + (to - from) * (frame.index() + 1) / info.frames());
@@ -244,8 +264,8 @@ public final class RodTracker {
         }
     }
 
-    private Luma inReference(Frame frame, Area area) {
-        return Warp.apply(frame.luma(), scene.motion().toReference().get(frame.index()), area);
+    private Plane difference(Backdrop backdrop, Frame frame, Area area) {
+        return backdrop.difference(frame, scene.motion().toReference().get(frame.index()), area);
     }
 
     private static CameraMotion still(ClipInfo info) {

@@ -1,0 +1,134 @@
+package bendline.scene;
+
+import bendline.footage.Frame;
+import bendline.footage.Tint;
+import bendline.geometry.Homography;
+import bendline.image.Area;
+import bendline.image.Luma;
+import bendline.image.Plane;
+import bendline.image.Warp;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What lies behind everything that moves, in grey and, where the clip allows, in colour. Tips are painted in colours that stand
+ * out to the eye and yet may be as bright as the sky behind them, and a grey blank is lost in foliage of its own brightness; so
+ * colour speaks where brightness is silent.
+ *
+ * @param grey the grey plane's background
+ * @param blue that of the blue colour difference, at half size; null where there is none
+ * @param red that of the red colour difference, at half size; null where there is none
+ */
+public record Backdrop(
+        Background grey,
+        @Nullable Background blue,
+        @Nullable Background red) {
+
+    /** What a difference in colour counts: it is known at half the detail. */
+    private static final float COLOUR_SHARE = 0.7f;
+
+    /** Gathers the stabilised frames from which a background is made. */
+    static final class Samples {
+
+        private final List<Luma> grey = new ArrayList<>();
+        private final List<Luma> blue = new ArrayList<>();
+        private final List<Luma> red = new ArrayList<>();
+
+        void add(Frame frame, Homography map) {
+            grey.add(Warp.apply(frame.luma(), map));
+            Tint tint = frame.tint();
+            if (tint != null) {
+                blue.add(Warp.apply(tint.blue(), halved(map)));
+                red.add(Warp.apply(tint.red(), halved(map)));
+            }
+        }
+
+        Backdrop backdrop() {
+            double[] weight = SampleWeights.of(grey);
+            boolean coloured = blue.size() == grey.size();
+            return new Backdrop(
+                    Background.of(grey, weight),
+                    coloured ? Background.of(blue, weight) : null,
+                    coloured ? Background.of(red, weight) : null);
+        }
+    }
+
+    /**
+     * How far each pixel of a part of a frame is from the background, in units of the noise; darker is negative.
+     *
+     * @param map the frame's pixels to the reference picture's
+     * @param area part of the reference picture; this backdrop must have been cut to it
+     */
+    public Plane difference(Frame frame, Homography map, Area area) {
+        Plane difference = grey.difference(Warp.apply(frame.luma(), map, area));
+        Tint tint = frame.tint();
+        if (tint != null && blue != null && red != null && area.halves()) {
+            Area half = area.half();
+            Plane b = blue.difference(Warp.apply(tint.blue(), halved(map), half));
+            Plane r = red.difference(Warp.apply(tint.red(), halved(map), half));
+            addColour(difference, b, r);
+        }
+        return difference;
+    }
+
+    /** The part inside an area, whose corner becomes the origin. */
+    public Backdrop cut(Area area) {
+        boolean coloured = blue != null && red != null && area.halves();
+        return new Backdrop(
+                grey.cut(area), coloured ? blue.cut(area.half()) : null, coloured ? red.cut(area.half()) : null);
+    }
+
+    /** A map between pictures as a map between pictures of half the size. */
+    private static Homography halved(Homography map) {
+        return Homography.scale(2).then(map).then(Homography.scale(0.5));
+    }
+
+    /** Where a cell of colour and its neighbours differ more than their brightness does, the colour is put in its place. */
+    private static void addColour(Plane grey, Plane blue, Plane red) {
+        int columns = blue.width();
+        int rows = blue.height();
+        float[] mean = new float[columns * rows];
+        float[] most = new float[columns * rows];
+        cells(grey, columns, rows, mean, most);
+        float[] g = grey.values();
+        for (int y = 1; y < rows - 1; y++) {
+            for (int x = 1; x < columns - 1; x++) {
+                int i = y * columns + x;
+                float colour = COLOUR_SHARE * Math.max(Math.abs(blue.values()[i]), Math.abs(red.values()[i]));
+                if (colour > 1 && colour > strongest(most, i, columns)) {
+                    float signed = mean[i] < 0 ? -colour : colour;
+                    int at = 2 * y * grey.width() + 2 * x;
+                    g[at] = signed;
+                    g[at + 1] = signed;
+                    g[at + grey.width()] = signed;
+                    g[at + grey.width() + 1] = signed;
+                }
+            }
+        }
+    }
+
+    private static void cells(Plane grey, int columns, int rows, float[] mean, float[] most) {
+        float[] g = grey.values();
+        for (int y = 0; y < rows; y++) {
+            for (int x = 0; x < columns; x++) {
+                int at = 2 * y * grey.width() + 2 * x;
+                float a = g[at];
+                float b = g[at + 1];
+                float c = g[at + grey.width()];
+                float d = g[at + grey.width() + 1];
+                mean[y * columns + x] = a + b + c + d;
+                most[y * columns + x] =
+                        Math.max(Math.max(Math.abs(a), Math.abs(b)), Math.max(Math.abs(c), Math.abs(d)));
+            }
+        }
+    }
+
+    private static float strongest(float[] most, int i, int columns) {
+        float best = 0;
+        for (int row = i - columns; row <= i + columns; row += columns) {
+            best = Math.max(best, Math.max(most[row - 1], Math.max(most[row], most[row + 1])));
+        }
+        return best;
+    }
+}
