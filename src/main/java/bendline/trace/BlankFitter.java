@@ -47,6 +47,7 @@ final class BlankFitter {
      * @param blurPx width of the blank's picture near the tip, pixels
      * @param evidence summed strength over the line, capped, strength times pixels
      * @param coverage share of the rod's length that shows the blank
+     * @param hiddenPx how much of the blank is missing beyond the line's outer end, pixels
      */
     record Fit(
             Polyline line,
@@ -55,11 +56,17 @@ final class BlankFitter {
             double directionSd,
             double blurPx,
             double evidence,
-            double coverage) {
+            double coverage,
+            double hiddenPx) {
 
         /** The same with the tip elsewhere along the blank. */
         Fit withTip(Polyline moved, double sdPx) {
-            return new Fit(moved, acrossSdPx, sdPx, directionSd, blurPx, evidence, coverage);
+            return new Fit(moved, acrossSdPx, sdPx, directionSd, blurPx, evidence, coverage, 0);
+        }
+
+        /** The same of which so much is missing outside. */
+        Fit withHidden(double px) {
+            return new Fit(line, acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, px);
         }
     }
 
@@ -115,7 +122,7 @@ final class BlankFitter {
             return fit;
         }
         double coverage = fit == null ? 0 : fit.coverage();
-        return new Fit(whole, ridge.acrossSdPx(), 0.03 * line.length(), ridge.directionSd(), blur, 0, coverage);
+        return new Fit(whole, ridge.acrossSdPx(), 0.03 * line.length(), ridge.directionSd(), blur, 0, coverage, 0);
     }
 
     private @Nullable Ridge refine(Plane difference, Polyline line, double reachPx) {
@@ -219,7 +226,8 @@ final class BlankFitter {
                 ridge.directionSd(),
                 ridge.blurPx(),
                 evidence,
-                shown / wanted);
+                shown / wanted,
+                0);
     }
 
     /** Mean curvature of the outer third, 1/px: what a straight continuation neglects. */

@@ -33,7 +33,7 @@ final class Kinks {
             Fit fit = looks.get(t).chosen();
             angle[t] = Double.NaN;
             if (fit != null) {
-                Polyline drawn = ToTheHand.drawn(fit.line(), freePx, 12);
+                Polyline drawn = ToTheHand.drawn(fit.line(), freePx - fit.hiddenPx(), 12);
                 angle[t] = drawn.at(0.1 * freePx).minus(drawn.first()).angle();
             }
         }

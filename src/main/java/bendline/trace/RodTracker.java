@@ -117,9 +117,12 @@ public final class RodTracker {
                         "the rod shows in too few frames to follow it; film it against the sky or plain ground");
             }
             RigFinder rigs = new RigFinder(length.freePx());
+            Point near = pivot.minus(origin);
+            looks = HiddenTips.told(looks, near, length.freePx());
             looks = Kinks.removed(TipAnchor.steadied(looks, length.freePx()), length.freePx());
-            looks = lookAgain(looks, pivot.minus(origin), length.freePx(), store, rigs);
-            looks = Kinks.removed(Confidence.withoutOutliers(looks), length.freePx());
+            looks = lookAgain(looks, near, length.freePx(), store, rigs);
+            looks = HiddenTips.told(Confidence.withoutOutliers(looks), near, length.freePx());
+            looks = Kinks.removed(looks, length.freePx());
             looks = TipAnchor.steadied(looks, length.freePx());
             return new TraceBuilder(info, scene.motion(), length, origin).build(looks, rigs.choose(looks));
         }

@@ -33,7 +33,7 @@ final class TipAnchor {
         for (int t = 0; t < n; t++) {
             Fit fit = looks.get(t).chosen();
             if (fit != null) {
-                double s = fit.line().length() - freePx;
+                double s = fit.line().length() + fit.hiddenPx() - freePx;
                 anchor[t] = fit.line().at(s);
                 along[t] = fit.line().tangentAt(Math.max(0, s));
             }
@@ -41,7 +41,10 @@ final class TipAnchor {
         List<Look> out = new ArrayList<>(n);
         for (int t = 0; t < n; t++) {
             Fit fit = looks.get(t).chosen();
-            out.add(fit == null ? looks.get(t) : looks.get(t).with(moved(fit, t, looks, anchor, along)));
+            out.add(
+                    fit == null || fit.hiddenPx() > 0
+                            ? looks.get(t)
+                            : looks.get(t).with(moved(fit, t, looks, anchor, along)));
         }
         return out;
     }

@@ -48,32 +48,32 @@ final class TraceBuilder {
 
     private FrameTrace found(int t, double seconds, Fit fit, Tracked rig) {
         Polyline line = fit.line().map(origin::plus);
-        Point tip = line.last();
+        Point tip = line.at(line.length() + fit.hiddenPx());
         double sd = Math.sqrt((sq(fit.alongSdPx()) + sq(fit.acrossSdPx())) / 2 + sq(FLOOR_PX));
         Point inPicture = motion.toPicture(t, tip);
         boolean inside = inPicture.x() >= 0
                 && inPicture.y() >= 0
                 && inPicture.x() < info.width()
                 && inPicture.y() < info.height();
-        Polyline blank = ToTheHand.drawn(line, length.freePx(), BLANK_POINTS);
+        Polyline blank = ToTheHand.drawn(line, length.freePx() - fit.hiddenPx(), BLANK_POINTS);
         double gripSd = Math.hypot(length.freeSdPx(), sd);
         return new FrameTrace(
                 t,
                 seconds,
                 Tracked.seen(blank.first(), gripSd),
-                tracked(tip, sd, inside, fit.coverage()),
+                tracked(tip, sd, inside, fit.hiddenPx() == 0 && fit.coverage() >= WHOLE),
                 rig,
                 blank,
                 Math.hypot(DIRECTION_FLOOR, 2 * fit.directionSd()));
     }
 
-    private static Tracked tracked(Point tip, double sd, boolean inside, double coverage) {
+    private static Tracked tracked(Point tip, double sd, boolean inside, boolean whole) {
         if (!inside) {
             return Tracked.notSeen(tip, "out of the picture");
         }
-        return coverage < WHOLE
-                ? Tracked.notSeen(tip, "the outer blank could not be told from its background")
-                : Tracked.seen(tip, sd);
+        return whole
+                ? Tracked.seen(tip, sd)
+                : Tracked.notSeen(tip, "the outer blank could not be told from its background");
     }
 
     private FrameTrace lost(int t, List<Look> looks, Tracked rig) {

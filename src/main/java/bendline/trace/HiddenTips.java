@@ -1,0 +1,149 @@
+package bendline.trace;
+
+import bendline.geometry.Point;
+import bendline.geometry.Polyline;
+import bendline.trace.BlankFitter.Fit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.IntStream;
+
+/**
+ * Tells where the outer blank is lost in a background of its own look, although a long line is seen: the handle behind the
+ * hand makes up for what is missing outside. The rod has one length, so a tip that is cut short puts the hand as far back, and
+ * a hand can't be a foot away a few frames later. So how much is missing in each frame is chosen over all frames at once: the
+ * least that lets the hand move no faster than hands do.
+ */
+final class HiddenTips {
+
+    /** Steps in which the missing part is told, free lengths. */
+    private static final double STEP = 0.012;
+
+    /** Most of the blank that can be missing, and how much too far out a tip can be told (on the line), free lengths. */
+    private static final double MOST = 0.45;
+
+    private static final double BEYOND = 0.12;
+
+    /** Less than this is left to the smoothing of tips in time, free lengths. */
+    private static final double TOO_LITTLE = 0.025;
+
+    /** A hand on a rod of 3 m moves at up to 4 m/s in a cast and mostly at less than 1: usual speed, free lengths a second. */
+    private static final double HAND_SPEED = 0.7;
+
+    /** What a hand's place is uncertain by from frame to frame, free lengths. */
+    private static final double JITTER = 0.01;
+
+    /** How far hands stray from where the rod turns, free lengths. */
+    private static final double STRAY = 0.15;
+
+    /** What a missing piece costs however long it is, and a piece too much, which is rarer; units of log-likelihood. */
+    private static final double MISSING = 4;
+
+    private static final double TOO_MUCH = 8;
+
+    private static final double MOST_COST = 30;
+
+    private HiddenTips() {}
+
+    /**
+     * The same looks with the missing length told, and with what lies beyond the tip cut off.
+     *
+     * @param pivot about where the hands are, pixels
+     * @param freePx upper hand to tip, pixels
+     */
+    static List<Look> told(List<Look> looks, Point pivot, double freePx) {
+        int[] seen = IntStream.range(0, looks.size())
+                .filter(t -> looks.get(t).chosen() != null)
+                .toArray();
+        List<Look> out = new ArrayList<>(looks);
+        double[] missing = missing(looks, seen, pivot, freePx);
+        for (int k = 0; k < seen.length; k++) {
+            Fit fit = looks.get(seen[k]).chosen();
+            if (fit != null) {
+                out.set(seen[k], looks.get(seen[k]).with(with(fit, missing[k], freePx)));
+            }
+        }
+        return out;
+    }
+
+    private static Fit with(Fit fit, double missingPx, double freePx) {
+        if (missingPx >= TOO_LITTLE * freePx) {
+            return fit.withHidden(missingPx);
+        }
+        double length = fit.line().length() + missingPx;
+        return missingPx > -TOO_LITTLE * freePx
+                ? fit.withHidden(0)
+                : fit.withTip(fit.line().cut(length), Math.max(fit.alongSdPx(), 2 * STEP * freePx));
+    }
+
+    /** The missing length of each frame that shows a line, pixels. */
+    private static double[] missing(List<Look> looks, int[] seen, Point pivot, double freePx) {
+        int lowest = -(int) Math.round(BEYOND / STEP);
+        int states = (int) Math.round((MOST + BEYOND) / STEP) + 1;
+        double[] own = new double[states];
+        Arrays.setAll(own, s -> own(lowest + s));
+        int[][] from = new int[seen.length][states];
+        double[] total = new double[states];
+        Point[] before = new Point[0];
+        for (int k = 0; k < seen.length; k++) {
+            Look look = looks.get(seen[k]);
+            Point[] hand = hands(Objects.requireNonNull(look.chosen()), lowest, states, freePx);
+            double[] now = new double[states];
+            for (int s = 0; s < states; s++) {
+                double away = hand[s].distance(pivot) / (STRAY * freePx);
+                now[s] = own[s] + Math.min(MOST_COST, 0.5 * away * away);
+            }
+            if (k > 0) {
+                double seconds = look.seconds() - looks.get(seen[k - 1]).seconds();
+                double free = (HAND_SPEED * seconds + JITTER) * freePx;
+                for (int s = 0; s < states; s++) {
+                    now[s] += cheapest(total, before, hand[s], free, from[k], s);
+                }
+            }
+            total = now;
+            before = hand;
+        }
+        return back(total, from, lowest, freePx);
+    }
+
+    private static double own(int steps) {
+        double size = 0.5 * steps * steps;
+        return Math.min(size, steps < 0 ? TOO_MUCH : MISSING);
+    }
+
+    private static Point[] hands(Fit fit, int lowest, int states, double freePx) {
+        Point[] out = new Point[states];
+        Polyline line = fit.line();
+        for (int s = 0; s < states; s++) {
+            out[s] = line.at(line.length() - freePx + (lowest + s) * STEP * freePx);
+        }
+        return out;
+    }
+
+    private static double cheapest(double[] total, Point[] before, Point hand, double free, int[] from, int state) {
+        double best = Double.POSITIVE_INFINITY;
+        for (int r = 0; r < total.length; r++) {
+            double moved = hand.distance(before[r]) / free;
+            double cost = total[r] + Math.min(MOST_COST, 0.5 * moved * moved);
+            if (cost < best) {
+                best = cost;
+                from[state] = r;
+            }
+        }
+        return best;
+    }
+
+    private static double[] back(double[] total, int[][] from, int lowest, double freePx) {
+        double[] out = new double[from.length];
+        int state = 0;
+        for (int s = 1; s < total.length; s++) {
+            state = total[s] < total[state] ? s : state;
+        }
+        for (int k = from.length - 1; k >= 0; k--) {
+            out[k] = (lowest + state) * STEP * freePx;
+            state = from[k][state];
+        }
+        return out;
+    }
+}
