@@ -46,6 +46,41 @@ public final class SmoothCurve {
         return new SmoothCurve(t, scaled(v, -1), scaled(d, -1));
     }
 
+    /**
+     * The curve whose value at each sample is the median of the samples within {@code half} to either side: swings shorter than
+     * that are gone, rises and falls stay where they were. NaN stays NaN.
+     *
+     * @param half in the units of the times, not negative
+     */
+    public SmoothCurve runningMedian(double half) {
+        double[] out = new double[v.length];
+        int first = 0;
+        int past = 0;
+        for (int i = 0; i < v.length; i++) {
+            while (t[first] < t[i] - half) {
+                first++;
+            }
+            while (past < t.length && t[past] <= t[i] + half) {
+                past++;
+            }
+            // As many to the left as to the right, so that the ends of a series are not moved.
+            int reach = Math.min(i - first, past - 1 - i);
+            double[] near = Arrays.stream(v, i - reach, i + reach + 1)
+                    .filter(Double::isFinite)
+                    .sorted()
+                    .toArray();
+            int n = near.length;
+            out[i] = Double.isNaN(v[i]) ? Double.NaN : (near[(n - 1) / 2] + near[n / 2]) / 2;
+        }
+        double[] slope = new double[v.length];
+        for (int i = 0; i < v.length; i++) {
+            int a = i > 0 && Double.isFinite(out[i - 1]) ? i - 1 : i;
+            int b = i + 1 < v.length && Double.isFinite(out[i + 1]) ? i + 1 : i;
+            slope[i] = a == b ? 0 : (out[b] - out[a]) / (t[b] - t[a]);
+        }
+        return new SmoothCurve(t, out, slope);
+    }
+
     /** The value at a time; NaN outside the series or in a stretch without values. */
     public double at(double time) {
         if (!(time >= t[0] && time <= end())) {

@@ -39,6 +39,12 @@ final class CastFinder {
     /** Share of the turn's frames in which the blank must have been seen. */
     private static final double LEAST_SEEN = 0.4;
 
+    /** The forward stroke lasts two tenths of a second; a shorter swing of the rate is a slip of the trace, real seconds. */
+    private static final double SLIP_SECONDS = 0.035;
+
+    /** How far off its drop a rig on a tight line seems to be, share. */
+    private static final double ON_THE_LINE = 0.07;
+
     private static final double BEND_LINGERS_SECONDS = 0.12;
 
     private final RodSeries rod;
@@ -53,7 +59,7 @@ final class CastFinder {
     CastFinder(RodSeries rod, SmoothCurve angle, SmoothCurve forwardRate) {
         this.rod = rod;
         this.angle = angle;
-        this.forwardRate = forwardRate;
+        this.forwardRate = forwardRate.runningMedian(SLIP_SECONDS);
     }
 
     /** The casts, in order of time. */
@@ -166,7 +172,7 @@ final class CastFinder {
             if (after > 0.25 && after < 0.8) {
                 all++;
                 double d = RigLine.distance(rod, i);
-                near += d <= 1.15 * drop ? 1 : 0;
+                near += Math.abs(d - drop) <= ON_THE_LINE * drop ? 1 : 0;
                 far += d > 1.15 * drop ? 1 : 0;
             }
         }

@@ -40,6 +40,9 @@ record Moments(
      */
     record Search(double from, CastFinder.Candidate turn, double to, boolean useHand) {}
 
+    /** Backswings last several tenths of a second; a shorter swing of the rate is a slip of the trace, real seconds. */
+    private static final double SLIP_SECONDS = 0.08;
+
     private static final double LEVEL = Math.toRadians(0.3);
 
     private static final double LONGEST_CORNER_SECONDS = 0.2;
@@ -48,7 +51,7 @@ record Moments(
     private static final double LONGEST_BACKSWING_SECONDS = 8;
 
     static Moments find(Curves c, Search s) {
-        SmoothCurve back = c.forwardRate().negated();
+        SmoothCurve back = c.forwardRate().negated().runningMedian(SLIP_SECONDS);
         double fastest = c.forwardRate().argMax(s.turn().start(), s.turn().end());
         double rearmost = rearmost(c.angle(), Math.max(s.from(), s.turn().start() - 3), fastest);
         double lowest = c.angle().argMin(Math.max(s.from(), rearmost - LONGEST_BACKSWING_SECONDS), rearmost);

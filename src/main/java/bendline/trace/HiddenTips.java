@@ -37,12 +37,12 @@ final class HiddenTips {
     /** How far hands stray from where the rod turns, free lengths. */
     private static final double STRAY = 0.15;
 
-    /** What a missing piece costs however long it is, and a piece too much, which is rarer; units of log-likelihood. */
-    private static final double MISSING = 4;
+    /** What a missing piece costs a frame however long it is, and a piece too much, which is rarer; units of log-likelihood. */
+    private static final double MISSING = 0.5;
 
-    private static final double TOO_MUCH = 8;
+    private static final double TOO_MUCH = 2;
 
-    private static final double MOST_COST = 30;
+    private static final double MOST_COST = 50;
 
     private HiddenTips() {}
 

@@ -53,4 +53,30 @@ class SmoothCurveTest {
         assertThat(c.firstRise(1, 0, 3)).isNaN();
         assertThat(c.firstRise(2.5, 0, 3)).isEqualTo(2.5, offset(1e-9));
     }
+
+    @Test
+    void runningMedianTakesOutAShortSlipAndLeavesARiseWhereItWas() {
+        double[] t = new double[101];
+        Arrays.setAll(t, i -> i * 0.01);
+        double[] v = new double[101];
+        Arrays.setAll(v, i -> i < 50 ? 0 : i < 60 ? (i - 50) / 10.0 : 1);
+        double[] slipped = v.clone();
+        slipped[20] = 9;
+        slipped[21] = -9;
+        slipped[22] = 9;
+        SmoothCurve median = new SmoothCurve(t, slipped, new double[101]).runningMedian(0.04);
+        assertThat(median.at(0.2)).isZero();
+        assertThat(median.at(0.21)).isZero();
+        assertThat(median.firstRise(0.5, 0, 1)).isEqualTo(0.55, offset(0.002));
+        assertThat(median.start()).isZero();
+    }
+
+    @Test
+    void runningMedianKeepsGaps() {
+        double[] v = {1, 2, Double.NaN, 4, 5};
+        SmoothCurve median = new SmoothCurve(new double[] {0, 1, 2, 3, 4}, v, new double[5]).runningMedian(1);
+        assertThat(median.at(2)).isNaN();
+        assertThat(median.at(0.5)).isFinite();
+        assertThat(median.at(4)).isEqualTo(5, offset(1e-12));
+    }
 }

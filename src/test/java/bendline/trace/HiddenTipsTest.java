@@ -1,0 +1,63 @@
+package bendline.trace;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
+
+import bendline.geometry.Point;
+import bendline.geometry.Polyline;
+import bendline.trace.BlankFitter.Fit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+
+class HiddenTipsTest {
+
+    private static final double FREE = 300;
+    private static final Point PIVOT = new Point(500, 500);
+
+    /** A rod that swings slowly, of which some is missing outside in some frames while the handle shows inside. */
+    private static List<Look> swing(int from, int past, double missing) {
+        List<Look> out = new ArrayList<>();
+        for (int t = 0; t < 90; t++) {
+            double angle = Math.toRadians(60 + t);
+            Point unit = new Point(Math.cos(angle), -Math.sin(angle));
+            Point hand = PIVOT.plus(new Point(10 * Math.sin(t / 15.0), 0));
+            double outer = t >= from && t < past ? FREE - missing : FREE;
+            Polyline line = new Polyline(List.of(hand.plus(unit.times(-20)), hand.plus(unit.times(outer))));
+            out.add(new Look(t / 60.0, List.of(), new Fit(line, 0.5, 1, 0.01, 3, 100, 1, 0)));
+        }
+        return out;
+    }
+
+    private static double hidden(List<Look> looks, int t) {
+        return Objects.requireNonNull(looks.get(t).chosen()).hiddenPx();
+    }
+
+    @Test
+    void aTipThatIsCutShortIsTold() {
+        List<Look> told = HiddenTips.told(swing(40, 60, 70), PIVOT, FREE);
+        for (int t = 42; t < 58; t++) {
+            assertThat(hidden(told, t)).isEqualTo(70, offset(8.0));
+        }
+        for (int t = 0; t < 38; t++) {
+            assertThat(hidden(told, t)).isZero();
+        }
+        assertThat(hidden(told, 80)).isZero();
+    }
+
+    @Test
+    void aWholeRodIsLeftAlone() {
+        List<Look> looks = swing(0, 0, 0);
+        assertThat(HiddenTips.told(looks, PIVOT, FREE)).isEqualTo(looks);
+    }
+
+    @Test
+    void framesWithoutALineAreSkipped() {
+        List<Look> looks = swing(40, 60, 70);
+        looks.set(50, looks.get(50).with(null));
+        List<Look> told = HiddenTips.told(looks, PIVOT, FREE);
+        assertThat(told.get(50).chosen()).isNull();
+        assertThat(hidden(told, 51)).isEqualTo(70, offset(8.0));
+    }
+}
