@@ -34,11 +34,13 @@ final class HiddenTips {
     /** What a hand's place is uncertain by from frame to frame, free lengths. */
     private static final double JITTER = 0.01;
 
-    /** How far hands stray from where the rod turns, free lengths. */
-    private static final double STRAY = 0.15;
+    /** How far hands may stray from where the rod turns without a word, and how fast it gets unlikely beyond, free lengths. */
+    private static final double STRAY = 0.25;
+
+    private static final double STRAY_EDGE = 0.1;
 
     /** What a missing piece costs a frame however long it is, and a piece too much, which is rarer; units of log-likelihood. */
-    private static final double MISSING = 0.5;
+    private static final double MISSING = 0.7;
 
     private static final double TOO_MUCH = 2;
 
@@ -91,7 +93,7 @@ final class HiddenTips {
             Point[] hand = hands(Objects.requireNonNull(look.chosen()), lowest, states, freePx);
             double[] now = new double[states];
             for (int s = 0; s < states; s++) {
-                double away = hand[s].distance(pivot) / (STRAY * freePx);
+                double away = Math.max(0, hand[s].distance(pivot) / freePx - STRAY) / STRAY_EDGE;
                 now[s] = own[s] + Math.min(MOST_COST, 0.5 * away * away);
             }
             if (k > 0) {
