@@ -33,10 +33,13 @@ final class ReleaseFinder {
     /** How far the drop before the release may differ from the usual one. */
     private static final double LOCAL_DIFFERENCE = 0.2;
 
-    /** From release to straight where the blank unloads by itself, real seconds; two-handed rods of 3 to 4 m. */
-    private static final double UNLOAD_SECONDS = 0.03;
+    /**
+     * From release to straight, real seconds: 10 to 40 ms where a bent blank is let go on two simulators, and less than nothing
+     * where it has straightened before the line goes.
+     */
+    private static final double UNLOAD_SECONDS = 0.02;
 
-    private static final double UNLOAD_SD_SECONDS = 0.012;
+    private static final double UNLOAD_SD_SECONDS = 0.025;
 
     private final RodSeries rod;
     private final double step;

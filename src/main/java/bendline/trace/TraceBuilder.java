@@ -49,7 +49,8 @@ final class TraceBuilder {
     private FrameTrace found(int t, double seconds, Fit fit, Tracked rig) {
         Polyline line = fit.line().map(origin::plus);
         Point tip = line.at(line.length() + fit.hiddenPx());
-        double sd = Math.sqrt((sq(fit.alongSdPx()) + sq(fit.acrossSdPx())) / 2 + sq(FLOOR_PX));
+        // The 68 % radius of two independent errors: 1.5 of either where they are alike, the larger where one is.
+        double sd = Math.sqrt(sq(fit.alongSdPx()) + sq(fit.acrossSdPx()) + 2 * sq(FLOOR_PX));
         Point inPicture = motion.toPicture(t, tip);
         boolean inside = inPicture.x() >= 0
                 && inPicture.y() >= 0
