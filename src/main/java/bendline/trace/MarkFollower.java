@@ -15,17 +15,30 @@ import org.jspecify.annotations.Nullable;
  */
 final class MarkFollower {
 
-    /** How far the blank may stand off the line from mark to mark, share of their distance. */
-    private static final double LARGEST_SAG = 0.35;
-    /** Price of moving sideways by one offset between stations, and the strength beyond which more does not count. */
-    private static final float BEND_PRICE = 1;
-
-    private static final float MOST_STRENGTH = 15;
     private static final int POINTS = 40;
     /** Frames without the blank after which it is given up, in each direction. */
     private static final int PATIENCE = 12;
-    /** Share of the rod that must show for a frame to count. */
-    private static final double ENOUGH = 0.5;
+    /** Mean contrast that a line between the marks must have, noise units. */
+    private static final double LEAST_CONTRAST = 0.5;
+
+    /** How clear the blank must be in a frame, share of how clear it is in the marked one. */
+    private static final double AS_CLEAR = 0.5;
+
+    /** How much longer or shorter than in the marked frame the blank may come to look, and how fast that is believed. */
+    private static final double MOST_CHANGE = 1.25;
+
+    private static final double LENGTH_SHARE = 0.5;
+
+    /** How uncertain that leaves the length, share of it, growing with the root of the frames since the mark. */
+    private static final double LENGTH_DRIFT = 0.02;
+
+    /** How far from where it is expected the blank is looked for, rod lengths. */
+    private static final double REACH = 0.04;
+
+    private static final double MOST_REACH = 0.18;
+
+    /** Missed frames after which a jerk of the camera is no longer thought of. */
+    private static final int JERKS = 2;
 
     /** How far beside the line the picture is asked for comparison, pixels, and how many times stronger the line must be. */
     private static final double BESIDE_PX = 12;
@@ -59,13 +72,18 @@ final class MarkFollower {
     @Nullable
     Followed follow(int frame, Point grip, Point tip) {
         Plane plane = planes.apply(frame);
-        Polyline seed = between(plane, grip, tip);
-        double free = seed.length();
-        BlankFitter fitter = new BlankFitter(heightPx, grip, free);
+        LineSearch bright = new LineSearch(plane, 1);
+        LineSearch dark = new LineSearch(plane, -1);
+        Polyline light = bright.between(grip, tip);
+        Polyline shade = dark.between(grip, tip);
+        LineSearch search = bright.strength(light) > dark.strength(shade) ? bright : dark;
+        Polyline seed = search == bright ? light : shade;
+        BlankFitter fitter = new BlankFitter(heightPx, grip, seed.length());
         Fit first = fitter.fitWhole(plane, seed, 5);
         first = fitter.fitWhole(plane, upTo(first.line(), tip), 4);
         Polyline blank = upTo(first.line(), tip);
-        if (first.coverage() < ENOUGH || !standsOut(plane, blank)) {
+        double clear = search.strength(blank);
+        if (clear < LEAST_CONTRAST || !standsOut(plane, blank)) {
             return null;
         }
         first = first.withTip(blank, 1);
@@ -74,27 +92,36 @@ final class MarkFollower {
             looks[t] = new Look(seconds.get(t), List.of(), null);
         }
         looks[frame] = looks[frame].with(first);
-        walk(looks, frame, 1, fitter);
-        walk(looks, frame, -1, fitter);
+        walk(looks, frame, 1, fitter, search.polarity(), clear);
+        walk(looks, frame, -1, fitter, search.polarity(), clear);
         return new Followed(List.of(looks), blank.length());
     }
 
-    private void walk(Look[] looks, int frame, int direction, BlankFitter fitter) {
+    private void walk(Look[] looks, int frame, int direction, BlankFitter fitter, int polarity, double clear) {
         Polyline last = looks[frame].chosen().line();
         Polyline before = last;
-        double rodPx = last.length();
+        double marked = last.length();
+        double rodPx = marked;
         int missed = 0;
         for (int t = frame + direction; t >= 0 && t < looks.length && missed < PATIENCE; t += direction) {
             Polyline expected = missed == 0 ? onward(before, last) : last;
             double step = PathChooser.displacement(before, last);
             Plane plane = planes.apply(t);
-            Fit fit = fitter.fitWhole(plane, expected, Math.min(25, 4 + 0.7 * step + 2 * missed));
-            fit = fitter.fitWhole(plane, fit.line().cut(last.length()), 4);
-            boolean holds = fit.coverage() >= ENOUGH
-                    && standsOut(plane, fit.line())
-                    && PathChooser.displacement(fit.line(), expected) < Confidence.tolerance(step) + 2 * missed;
+            LineSearch search = new LineSearch(plane, polarity);
+            Fit fit = at(search.moved(expected, REACH * rodPx + 0.7 * step), search, fitter, rodPx);
+            boolean holds = holds(fit, search, clear);
+            if (!holds && missed < JERKS) {
+                fit = at(search.moved(expected, MOST_REACH * rodPx), search, fitter, rodPx);
+                holds = holds(fit, search, clear);
+            }
             if (holds) {
-                looks[t] = looks[t].with(fit);
+                double lengthSd = LENGTH_DRIFT * Math.sqrt(Math.abs(t - frame)) * marked;
+                looks[t] = looks[t].with(fit.withTip(fit.line(), Math.hypot(fit.alongSdPx(), lengthSd)));
+                // The camera comes nearer, and a rod that straightens turns more of itself to it.
+                double now = Math.max(
+                        marked / MOST_CHANGE,
+                        Math.min(marked * MOST_CHANGE, fit.line().length()));
+                rodPx += LENGTH_SHARE * (now - rodPx);
                 before = last;
                 last = fit.line().cut(rodPx);
                 missed = 0;
@@ -102,6 +129,15 @@ final class MarkFollower {
                 missed++;
             }
         }
+    }
+
+    private static Fit at(Polyline near, LineSearch search, BlankFitter fitter, double rodPx) {
+        Fit fit = fitter.fitWhole(search.plane(), near, 5);
+        return fitter.fitWhole(search.plane(), fit.line().cut(rodPx), 4);
+    }
+
+    private static boolean holds(Fit fit, LineSearch search, double clear) {
+        return search.strength(fit.line()) >= AS_CLEAR * clear && standsOut(search.plane(), fit.line());
     }
 
     /** The line where it will be if it goes on as it did, outer ends matched. */
@@ -115,58 +151,6 @@ final class MarkFollower {
             points.add(now.plus(now.minus(was)));
         }
         return new Polyline(points);
-    }
-
-    /** The continuous ridge from mark to mark that is strongest in all, however bent. */
-    private static Polyline between(Plane plane, Point grip, Point tip) {
-        Polyline chord = new Polyline(List.of(grip, tip));
-        double length = chord.length();
-        var straight = bendline.geometry.PolynomialCurve.through(chord.resampled(POINTS), 1);
-        int stations = (int) (length / Strip.STEP_PX) + 1;
-        Strip strip = new Strip(plane, straight, -1, 2.0 / (stations - 1), stations, LARGEST_SAG * length, i -> 5);
-        int[] path = pinned(strip);
-        Point along = tip.minus(grip).times(1 / length);
-        Point normal = new Point(-along.y(), along.x());
-        List<Point> points = new ArrayList<>(stations);
-        for (int i = 0; i < stations; i++) {
-            double s = length * i / (stations - 1);
-            points.add(grip.plus(along.times(s)).plus(normal.times(strip.offset(path[i]))));
-        }
-        Polyline rough = new Polyline(points);
-        return bendline.geometry.PolynomialCurve.through(rough.resampled(POINTS), BlankFitter.DEGREE)
-                .chain(-1, 1, POINTS);
-    }
-
-    /** Best path through a strip that begins and ends in its middle; steps of up to two offsets a station, each at a price. */
-    private static int[] pinned(Strip strip) {
-        int n = strip.strength.length;
-        int m = strip.offsets();
-        int middle = m / 2;
-        float[][] total = new float[n][m];
-        byte[][] from = new byte[n][m];
-        for (int i = 0; i < n; i++) {
-            for (int k = 0; k < m; k++) {
-                float best = Float.NEGATIVE_INFINITY;
-                for (int d = -2; d <= 2; d++) {
-                    int q = k + d;
-                    boolean inside = q >= 0 && q < m;
-                    float before = i == 0
-                            ? (Math.abs(k - middle) <= 2 && d == 0 ? 0 : -1e6f)
-                            : inside ? total[i - 1][q] : -1e6f;
-                    if (before - BEND_PRICE * Math.abs(d) > best) {
-                        best = before - BEND_PRICE * Math.abs(d);
-                        from[i][k] = (byte) d;
-                    }
-                }
-                total[i][k] = best + Math.min(MOST_STRENGTH, strip.strength[i][k]);
-            }
-        }
-        int[] path = new int[n];
-        path[n - 1] = middle;
-        for (int i = n - 1; i > 0; i--) {
-            path[i - 1] = path[i] + from[i][path[i]];
-        }
-        return path;
     }
 
     /** Whether the ridge on a line is stronger than on lines beside it: in noise and ripples any line shows something. */

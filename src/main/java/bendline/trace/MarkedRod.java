@@ -80,7 +80,7 @@ final class MarkedRod {
             }
             double free = followed.freePx();
             RodLength.Estimate length = new RodLength.Estimate(free, 0.02 * free, 1);
-            List<Look> looks = TipAnchor.steadied(followed.looks(), free);
+            List<Look> looks = followed.looks();
             Tracked noRig = Tracked.notSeen(null, "the rig is looked for only where the background shows");
             List<Tracked> rigs = looks.stream().map(l -> noRig).toList();
             return new TraceBuilder(info, motion, length, origin).build(looks, rigs);

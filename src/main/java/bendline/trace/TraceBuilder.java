@@ -15,6 +15,8 @@ final class TraceBuilder {
     private static final int BLANK_POINTS = 25;
     /** Share of the blank that must show for its outer end to be taken for the tip. */
     private static final double WHOLE = 0.84;
+    /** Radius beyond which a tip is not called seen, free lengths. */
+    private static final double TOO_VAGUE = 0.06;
     /** Floor under every stated radius: registration and sampling, pixels. */
     private static final double FLOOR_PX = 0.4;
 
@@ -68,9 +70,12 @@ final class TraceBuilder {
                 Math.hypot(DIRECTION_FLOOR, 2 * fit.directionSd()));
     }
 
-    private static Tracked tracked(Point tip, double sd, boolean inside, boolean whole) {
+    private Tracked tracked(Point tip, double sd, boolean inside, boolean whole) {
         if (!inside) {
             return Tracked.notSeen(tip, "out of the picture");
+        }
+        if (sd > TOO_VAGUE * length.freePx()) {
+            return Tracked.notSeen(tip, "how far out the blank reaches is not known well enough");
         }
         return whole
                 ? Tracked.seen(tip, sd)

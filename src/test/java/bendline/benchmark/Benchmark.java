@@ -7,6 +7,7 @@ import bendline.footage.FootageException;
 import bendline.simulate.Scenario;
 import bendline.simulate.ScenarioDeck;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -87,14 +88,18 @@ public final class Benchmark {
             empty(folder);
         }
         Files.createDirectories(folder);
-        List<BenchmarkClip> clips = new ArrayList<>();
-        for (Scenario scenario : ScenarioDeck.deal(SEED, count)) {
-            Path file = folder.resolve(scenario.name() + ".mp4");
-            boolean there = keep && Files.exists(folder.resolve(scenario.name() + ".scenario.json"));
-            tell("rendering", scenario.name());
-            clips.add(there ? BenchmarkClip.existing(scenario, file) : BenchmarkClip.rendered(scenario, folder));
+        return ScenarioDeck.deal(SEED, count).parallelStream().map(this::clip).toList();
+    }
+
+    private BenchmarkClip clip(Scenario scenario) {
+        Path file = folder.resolve(scenario.name() + ".mp4");
+        boolean there = keep && Files.exists(folder.resolve(scenario.name() + ".scenario.json"));
+        tell("rendering", scenario.name());
+        try {
+            return there ? BenchmarkClip.existing(scenario, file) : BenchmarkClip.rendered(scenario, folder);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
-        return clips;
     }
 
     private static List<BenchmarkClip> secondClips(Path project) throws IOException {
@@ -119,16 +124,17 @@ public final class Benchmark {
                 "bendline.shared", project.resolve("../shared").toString()));
     }
 
+    /** Side by side, as many as there are processors; time and memory are measured apart, one program alone. */
     private List<ClipScore> scores(List<BenchmarkClip> clips) {
-        List<ClipScore> out = new ArrayList<>();
-        for (BenchmarkClip clip : clips) {
-            tell("analysing", clip.truth().name());
-            boolean rod = clip.truth().frames().stream().anyMatch(TruthFrame::tipInView);
-            Map<String, PointScore> baselines = rod ? Baselines.run(Footage.open(clip.file()), clip.truth()) : Map.of();
-            out.add(ClipScore.of(
-                    new Analyser().analyse(clip.file(), clip.setup(), Progress.SILENT), clip.truth(), baselines));
-        }
-        return out;
+        return clips.parallelStream().map(Benchmark::score).toList();
+    }
+
+    private static ClipScore score(BenchmarkClip clip) {
+        tell("analysing", clip.truth().name());
+        boolean rod = clip.truth().frames().stream().anyMatch(TruthFrame::tipInView);
+        Map<String, PointScore> baselines = rod ? Baselines.run(Footage.open(clip.file()), clip.truth()) : Map.of();
+        return ClipScore.of(
+                new Analyser().analyse(clip.file(), clip.setup(), Progress.SILENT), clip.truth(), baselines);
     }
 
     private static BenchmarkClip largest(List<BenchmarkClip> clips) {
