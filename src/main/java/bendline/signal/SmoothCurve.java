@@ -12,6 +12,9 @@ public final class SmoothCurve {
 
     private static final int HALVINGS = 40;
 
+    /** Values closer than this share of themselves are level: rounding must not choose among them. */
+    private static final double LEVEL = 1e-9;
+
     private final double[] t;
     private final double[] v;
     private final double[] d;
@@ -122,7 +125,7 @@ public final class SmoothCurve {
         return negated().lastRise(-level, from, to);
     }
 
-    /** Where the curve is largest in [from, to]; NaN where it has no values there. */
+    /** Where the curve is largest in [from, to], the first place if it is level there; NaN where it has no values there. */
     public double argMax(double from, double to) {
         double best = Double.NaN;
         if (!(to >= from)) {
@@ -137,7 +140,7 @@ public final class SmoothCurve {
             }
             for (double c : candidates(i, lo, hi)) {
                 double value = hermite(i, c);
-                if (value > bestValue) {
+                if (value > bestValue + LEVEL * Math.abs(value)) {
                     bestValue = value;
                     best = c;
                 }

@@ -13,6 +13,7 @@ import bendline.signal.SmoothCurve;
 record Moments(
         double lowest,
         double backPeak,
+        double backRate,
         double backswingStart,
         double backswingEnd,
         double rearmost,
@@ -40,8 +41,11 @@ record Moments(
      */
     record Search(double from, CastFinder.Candidate turn, double to, boolean useHand) {}
 
-    /** Backswings last several tenths of a second; a shorter swing of the rate is a slip of the trace, real seconds. */
-    private static final double SLIP_SECONDS = 0.08;
+    /** Swings of the rate shorter than this share of the way back are slips of the trace, not strokes; real seconds. */
+    private static final double SLIP_SHARE = 0.08;
+
+    private static final double LEAST_SLIP_SECONDS = 0.06;
+    private static final double MOST_SLIP_SECONDS = 0.2;
 
     private static final double LEVEL = Math.toRadians(0.3);
 
@@ -51,10 +55,10 @@ record Moments(
     private static final double LONGEST_BACKSWING_SECONDS = 8;
 
     static Moments find(Curves c, Search s) {
-        SmoothCurve back = c.forwardRate().negated().runningMedian(SLIP_SECONDS);
         double fastest = c.forwardRate().argMax(s.turn().start(), s.turn().end());
         double rearmost = rearmost(c.angle(), Math.max(s.from(), s.turn().start() - 3), fastest);
         double lowest = c.angle().argMin(Math.max(s.from(), rearmost - LONGEST_BACKSWING_SECONDS), rearmost);
+        SmoothCurve back = c.forwardRate().negated().runningMedian(slip(rearmost - lowest));
         double backPeak = back.argMax(lowest, rearmost);
         double backRate = back.at(backPeak);
         double backStart = start(back, s.from(), backPeak);
@@ -72,6 +76,7 @@ record Moments(
         return new Moments(
                 lowest,
                 backPeak,
+                backRate,
                 backStart,
                 backEnd,
                 rearmost,
@@ -83,6 +88,12 @@ record Moments(
                 c.forwardRate()
                         .firstFall(STOP_SHARE * peak, fastest, c.forwardRate().end()),
                 c.chord().firstRise(STRAIGHT, bend, c.chord().end()));
+    }
+
+    private static double slip(double wayBack) {
+        return wayBack > 0
+                ? Math.max(LEAST_SLIP_SECONDS, Math.min(MOST_SLIP_SECONDS, SLIP_SHARE * wayBack))
+                : LEAST_SLIP_SECONDS;
     }
 
     /** When the rod first comes within {@link #LEVEL} of its rearmost: where it waits, noise must not pick the moment. */

@@ -54,7 +54,7 @@ final class Numbers {
         out.put(
                 Quantity.SWEEP_DEG,
                 degrees(c.angle().at(m.forwardStart()) - c.angle().at(release)));
-        out.put(Quantity.PEAK_BACK_RATE, degrees(-c.forwardRate().at(m.backPeak())));
+        out.put(Quantity.PEAK_BACK_RATE, degrees(m.backRate()));
         out.put(Quantity.PEAK_FORWARD_RATE, degrees(c.forwardRate().at(m.fastestTurn())));
         out.put(Quantity.RELEASE_ANGLE_DEG, degrees(c.angle().at(release)));
     }
