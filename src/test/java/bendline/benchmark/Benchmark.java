@@ -133,8 +133,10 @@ public final class Benchmark {
         tell("analysing", clip.truth().name());
         boolean rod = clip.truth().frames().stream().anyMatch(TruthFrame::tipInView);
         Map<String, PointScore> baselines = rod ? Baselines.run(Footage.open(clip.file()), clip.truth()) : Map.of();
-        return ClipScore.of(
+        ClipScore score = ClipScore.of(
                 new Analyser().analyse(clip.file(), clip.setup(), Progress.SILENT), clip.truth(), baselines);
+        tell("scored", BenchmarkTable.clip(score).strip());
+        return score;
     }
 
     private static BenchmarkClip largest(List<BenchmarkClip> clips) {

@@ -134,21 +134,26 @@ final class BenchmarkTable {
         out.append("| clip | tip median px | tip 95 % px | lost or wrong | rig median px | rig seen | blank mean px"
                 + " | release, frames | casts told / made |\n|---|---|---|---|---|---|---|---|---|\n");
         for (ClipScore c : clips) {
-            out.append(text(
-                    "| %s | %.2f | %.2f | %s | %.2f | %s | %.2f | %.2f | %d / %d%s |%n",
-                    c.name(),
-                    c.trace().tip().median(),
-                    c.trace().tip().p95(),
-                    plain(c.trace().tipLostOrWrong()),
-                    c.trace().rig().median(),
-                    plain(c.trace().rigSeen()),
-                    c.trace().blank().mean(),
-                    c.casts().events().errors("release"::equals).median(),
-                    c.casts().found().hits(),
-                    c.casts().found().of(),
-                    c.casts().invented() == 0 ? "" : " and " + c.casts().invented() + " invented"));
+            out.append(clip(c));
         }
         return this;
+    }
+
+    /** One row of the table clip by clip. */
+    static String clip(ClipScore c) {
+        return text(
+                "| %s | %.2f | %.2f | %s | %.2f | %s | %.2f | %.2f | %d / %d%s |%n",
+                c.name(),
+                c.trace().tip().median(),
+                c.trace().tip().p95(),
+                plain(c.trace().tipLostOrWrong()),
+                c.trace().rig().median(),
+                plain(c.trace().rigSeen()),
+                c.trace().blank().mean(),
+                c.casts().events().errors("release"::equals).median(),
+                c.casts().found().hits(),
+                c.casts().found().of(),
+                c.casts().invented() == 0 ? "" : " and " + c.casts().invented() + " invented");
     }
 
     /** Moments kind by kind, and verdicts fault by fault. */
