@@ -2,6 +2,7 @@ package bendline.stroke;
 
 import bendline.signal.SmoothCurve;
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.DoubleToIntFunction;
 import java.util.function.ToDoubleFunction;
@@ -39,19 +40,19 @@ final class EventBook {
         drawn(
                 EventKind.BACKSWING_END,
                 Moments::backswingEnd,
+                0.5 * all.moments().arrivalSpan(),
                 "the butt's backward rate falls under 10 % of its peak",
                 "the end of the backswing was not followed");
-        drawn(EventKind.REARMOST, Moments::rearmost, "largest butt angle", "the rearmost position was not followed");
-        Moments m = all.moments();
-        boolean hand = m.handStart() <= m.turnStart();
+        drawn(
+                EventKind.REARMOST,
+                Moments::rearmost,
+                0.5 * all.moments().waitSpan(),
+                "largest butt angle, the middle of the time spent within 1° of it",
+                "the rearmost position was not followed");
         drawn(
                 EventKind.FORWARD_START,
                 Moments::forwardStart,
-                (hand ? "the upper hand's forward speed" : "the butt's forward rate")
-                        + " rises through 10 % of its peak"
-                        + (Double.isNaN(m.handStart())
-                                ? "; the hand was not seen clearly enough to look at its speed"
-                                : ""),
+                forwardBasis(),
                 "the start of the forward stroke was not followed");
         drawn(
                 EventKind.FASTEST_TURN,
@@ -77,6 +78,19 @@ final class EventBook {
         tipLowest();
         found(EventKind.CLIP_NOD, all.nod());
         return out;
+    }
+
+    private String forwardBasis() {
+        Moments m = all.moments();
+        if (all.handTimed()) {
+            return (m.handStart() <= m.turnStart() ? "the upper hand's forward speed" : "the butt's forward rate")
+                    + " rises through 10 % of its peak";
+        }
+        return String.format(
+                Locale.ROOT,
+                "the hand was not seen clearly enough to time it: taken to start %.2f s before the butt's forward rate rises"
+                        + " through 10 %% of its peak, as hands usually do",
+                StrokeReader.HAND_LEAD_SECONDS);
     }
 
     private void tipLowest() {
@@ -105,8 +119,12 @@ final class EventBook {
     }
 
     private void drawn(EventKind kind, ToDoubleFunction<Moments> moment, String basis, String why) {
+        drawn(kind, moment, 0, basis, why);
+    }
+
+    private void drawn(EventKind kind, ToDoubleFunction<Moments> moment, double besides, String basis, String why) {
         double[] draws = all.draws().moments().stream().mapToDouble(moment).toArray();
-        put(kind, moment.applyAsDouble(all.moments()), Spread.of(draws), basis, why);
+        put(kind, moment.applyAsDouble(all.moments()), Math.hypot(Spread.of(draws), besides), basis, why);
     }
 
     private void found(EventKind kind, Found f) {

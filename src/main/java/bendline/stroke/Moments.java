@@ -6,6 +6,10 @@ import bendline.signal.SmoothCurve;
  * The moments of a stroke in real seconds, NaN where there is none, and the peaks they are measured against.
  *
  * @param lowest where the rod starts its way back: smallest angle before the rearmost
+ * @param arrivalSpan time over which the backward rate falls through the neighbourhood of the level that ends the backswing
+ * @param rearmost middle of the time in which the rod is as good as rearmost
+ * @param waitSpan how long that is
+ * @param rearmostAngle largest butt angle, radians
  * @param handStart the hand's part of forwardStart
  * @param turnStart the rotation's part of forwardStart
  * @param deepestLoad chord ratio smallest once the rod turns: not what is left of stopping the backswing
@@ -16,7 +20,10 @@ record Moments(
         double backRate,
         double backswingStart,
         double backswingEnd,
+        double arrivalSpan,
         double rearmost,
+        double waitSpan,
+        double rearmostAngle,
         double handStart,
         double turnStart,
         double fastestTurn,
@@ -37,9 +44,10 @@ record Moments(
      * @param from earliest time that can belong to the cast
      * @param turn the forward turn
      * @param to latest time at which the blank can still be loaded
-     * @param useHand whether the hand's speed is known well enough to start the forward stroke
+     * @param handLead real seconds by which the hand is taken to start before the rod turns; NaN if its own speed is known well
+     *     enough to time it
      */
-    record Search(double from, CastFinder.Candidate turn, double to, boolean useHand) {}
+    record Search(double from, CastFinder.Candidate turn, double to, double handLead) {}
 
     /** Swings of the rate shorter than this share of the way back are slips of the trace, not strokes; real seconds. */
     private static final double SLIP_SHARE = 0.08;
@@ -47,7 +55,11 @@ record Moments(
     private static final double LEAST_SLIP_SECONDS = 0.06;
     private static final double MOST_SLIP_SECONDS = 0.2;
 
-    private static final double LEVEL = Math.toRadians(0.3);
+    /** Longest time by which the hand's fastest push comes before the rod turns, real seconds. */
+    static final double HAND_LEADS_SECONDS = 0.3;
+
+    /** Within this of its rearmost a rod waits: noise must not pick a moment of it. */
+    private static final double LEVEL = Math.toRadians(1);
 
     private static final double LONGEST_CORNER_SECONDS = 0.2;
 
@@ -56,20 +68,26 @@ record Moments(
 
     static Moments find(Curves c, Search s) {
         double fastest = c.forwardRate().argMax(s.turn().start(), s.turn().end());
-        double rearmost = rearmost(c.angle(), Math.max(s.from(), s.turn().start() - 3), fastest);
-        double lowest = c.angle().argMin(Math.max(s.from(), rearmost - LONGEST_BACKSWING_SECONDS), rearmost);
-        SmoothCurve back = c.forwardRate().negated().runningMedian(slip(rearmost - lowest));
-        double backPeak = back.argMax(lowest, rearmost);
+        SmoothCurve angle = c.angle().runningMedian(LEAST_SLIP_SECONDS);
+        double largest = angle.argMax(Math.max(s.from(), s.turn().start() - 3), fastest);
+        double behind = angle.at(largest) - LEVEL;
+        double reached = or(angle.lastRise(behind, s.from(), largest), largest);
+        double left = or(angle.firstFall(behind, largest, fastest), largest);
+        double lowest = angle.argMin(Math.max(s.from(), reached - LONGEST_BACKSWING_SECONDS), reached);
+        SmoothCurve back = c.forwardRate().negated().runningMedian(slip(reached - lowest));
+        double backPeak = back.argMax(lowest, reached);
         double backRate = back.at(backPeak);
         double backStart = start(back, s.from(), backPeak);
         double backEnd = back.firstFall(START_SHARE * backRate, backPeak, fastest);
         double peak = c.forwardRate().at(fastest);
         double turnStart = start(c.forwardRate(), backPeak, fastest);
         double handStart = Double.NaN;
-        if (s.useHand()) {
+        if (Double.isNaN(s.handLead())) {
             double handPeak = c.handRate()
-                    .argMax(backEnd > 0 ? backEnd : backPeak, s.turn().end());
+                    .argMax(s.turn().start() - HAND_LEADS_SECONDS, s.turn().end());
             handStart = start(c.handRate(), backPeak, handPeak);
+        } else {
+            handStart = turnStart - s.handLead();
         }
         double from = Double.isNaN(turnStart) ? s.turn().start() : turnStart;
         double bend = c.chord().argMin(handStart < from ? handStart : from, s.to());
@@ -79,7 +97,10 @@ record Moments(
                 backRate,
                 backStart,
                 backEnd,
-                rearmost,
+                arrivalSpan(back, backRate, backPeak, fastest),
+                0.5 * (reached + left),
+                left - reached,
+                angle.at(largest),
                 handStart,
                 turnStart,
                 fastest,
@@ -90,17 +111,21 @@ record Moments(
                 c.chord().firstRise(STRAIGHT, bend, c.chord().end()));
     }
 
+    /** Slow errors of a trace are some hundredths of the peak rate: they can move the end of the backswing this far. */
+    private static double arrivalSpan(SmoothCurve back, double rate, double from, double to) {
+        double early = back.firstFall(1.5 * START_SHARE * rate, from, to);
+        double late = back.firstFall(0.5 * START_SHARE * rate, from, to);
+        return late > early ? late - early : 0;
+    }
+
     private static double slip(double wayBack) {
         return wayBack > 0
                 ? Math.max(LEAST_SLIP_SECONDS, Math.min(MOST_SLIP_SECONDS, SLIP_SHARE * wayBack))
                 : LEAST_SLIP_SECONDS;
     }
 
-    /** When the rod first comes within {@link #LEVEL} of its rearmost: where it waits, noise must not pick the moment. */
-    private static double rearmost(SmoothCurve angle, double from, double to) {
-        double largest = angle.argMax(from, to);
-        double reached = angle.lastRise(angle.at(largest) - LEVEL, from, largest);
-        return Double.isNaN(reached) ? largest : reached;
+    private static double or(double found, double other) {
+        return Double.isNaN(found) ? other : found;
     }
 
     /**

@@ -50,7 +50,7 @@ final class Numbers {
     }
 
     private void turns() {
-        out.put(Quantity.REARMOST_DEG, degrees(c.angle().at(m.rearmost())));
+        out.put(Quantity.REARMOST_DEG, degrees(m.rearmostAngle()));
         out.put(
                 Quantity.SWEEP_DEG,
                 degrees(c.angle().at(m.forwardStart()) - c.angle().at(release)));

@@ -28,6 +28,11 @@ final class StrokeReader {
     /** How well the hand's peak speed must be known to time the start of the push by it. */
     private static final double HAND_CONTRAST = 8;
 
+    /** By how much hands usually start before the rod turns, real seconds: common practice, no source. */
+    static final double HAND_LEAD_SECONDS = 0.12;
+
+    private static final double HAND_LEAD_SD_SECONDS = 0.1;
+
     private final RodSeries whole;
     private final double step;
     private final Trace trace;
@@ -51,11 +56,13 @@ final class StrokeReader {
         Curves curves = trends.curves();
         Found release = new ReleaseFinder(rod, step).find(turn.fastest(), turn.end(), curves.chord());
         double loadedUntil = release.known() ? release.value() + 0.5 * step : turn.end() + 0.1;
-        Moments.Search search = new Moments.Search(rod.time()[0], turn, loadedUntil, handIsClear(trends, turn));
+        Moments.Search search = new Moments.Search(
+                rod.time()[0], turn, loadedUntil, handIsClear(trends, turn) ? Double.NaN : HAND_LEAD_SECONDS);
         Moments moments = Moments.find(curves, search);
         Draws draws = draws(trends, search, release);
         Found nod = nod(first, to, trends, release);
-        Readings all = new Readings(rod, step, trends, curves, moments, release, nod, draws, scale, trace);
+        Readings all = new Readings(
+                rod, step, trends, curves, moments, Double.isNaN(search.handLead()), release, nod, draws, scale, trace);
         Map<EventKind, Event> events = new EventBook(all, slowMotion.factor(), this::clipFrame).events();
         List<Measure> measures = new MeasureBook(all).measures();
         int begin = frameAt(start(moments, turn) - LEAD_SECONDS);
@@ -94,6 +101,7 @@ final class StrokeReader {
             StrokeTrends trends,
             Curves curves,
             Moments moments,
+            boolean handTimed,
             Found release,
             Found nod,
             Draws draws,
@@ -111,7 +119,7 @@ final class StrokeReader {
         double noise = Double.NaN;
         for (int i = 0; i < rate.length; i++) {
             double t = trends.gripX().times()[i];
-            if (t >= turn.start() - 0.3 && t <= turn.end() && rate[i] > best) {
+            if (t >= turn.start() - Moments.HAND_LEADS_SECONDS && t <= turn.end() && rate[i] > best) {
                 best = rate[i];
                 noise = sd[i];
             }
@@ -127,13 +135,18 @@ final class StrokeReader {
         Random random = new Random(DRAWS);
         for (int k = 0; k < DRAWS; k++) {
             Curves c = trends.draw(10L * k + 1);
-            Moments m = Moments.find(c, search);
+            Moments m =
+                    Moments.find(c, withLead(search, HAND_LEAD_SECONDS + HAND_LEAD_SD_SECONDS * random.nextGaussian()));
             releases[k] = release.value() + release.sd() * random.nextGaussian();
             lowest[k] = Numbers.lowest(c, m, releases[k]);
             moments.add(m);
             numbers.add(Numbers.of(c, m, releases[k]));
         }
         return new Draws(moments, releases, lowest, numbers);
+    }
+
+    private static Moments.Search withLead(Moments.Search s, double lead) {
+        return Double.isNaN(s.handLead()) ? s : new Moments.Search(s.from(), s.turn(), s.to(), Math.max(0, lead));
     }
 
     private Found nod(int first, double to, StrokeTrends trends, Found release) {

@@ -1,7 +1,9 @@
 package bendline.stroke;
 
+import bendline.signal.Scatter;
 import bendline.signal.Trend;
 import bendline.signal.TrendSmoother;
+import java.util.Arrays;
 
 /**
  * The smoothed series of one cast's frames.
@@ -20,6 +22,12 @@ record StrokeTrends(Trend angle, Trend gripX, Trend chord, Trend lag, Trend tipX
 
     private static final double BRIDGE_FRAMES = 3.5;
 
+    /** What a place read from a picture can be trusted to at best. */
+    private static final double LEAST_SCATTER_PX = 0.2;
+
+    /** In which a hand gathers speed, real seconds. */
+    private static final double START_SECONDS = 0.05;
+
     /** A smoother for series with the given usual step between frames, real seconds. */
     static TrendSmoother smoother(double step) {
         return new TrendSmoother(Math.max(BRIDGE_SECONDS, BRIDGE_FRAMES * step));
@@ -29,11 +37,23 @@ record StrokeTrends(Trend angle, Trend gripX, Trend chord, Trend lag, Trend tipX
         TrendSmoother s = smoother(step);
         return new StrokeTrends(
                 s.smooth(rod.time(), rod.angle(), rod.angleSd()),
-                s.smooth(rod.time(), rod.gripX(), rod.gripSd()),
+                s.smooth(rod.time(), rod.gripX(), straying(rod.gripX(), rod.gripSd(), step)),
                 s.smooth(rod.time(), rod.chord(), rod.chordSd()),
                 s.smooth(rod.time(), rod.lag(), rod.lagSd()),
                 s.smooth(rod.time(), rod.tipX(), rod.tipSd()),
                 s.smooth(rod.time(), rod.tipY(), rod.tipSd()));
+    }
+
+    /**
+     * The hand's radius says how well its place on the rod is known, which is alike in all frames; for its speed only what
+     * differs from frame to frame counts, and over the time in which it starts.
+     */
+    private static double[] straying(double[] place, double[] radius, double step) {
+        int stride = (int) Math.max(1, Math.round(START_SECONDS / step));
+        double scatter = Math.max(LEAST_SCATTER_PX, Math.max(Scatter.of(place, 1), Scatter.of(place, stride)));
+        return Double.isNaN(scatter)
+                ? radius
+                : Arrays.stream(radius).map(r -> Math.min(r, scatter)).toArray();
     }
 
     Curves curves() {
