@@ -8,6 +8,8 @@ import bendline.image.Luma;
 import bendline.image.Plane;
 import bendline.image.Warp;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -34,8 +36,17 @@ public record Backdrop(
         private final List<Luma> grey = new ArrayList<>();
         private final List<Luma> blue = new ArrayList<>();
         private final List<Luma> red = new ArrayList<>();
+        private final List<BitSet> covered = new ArrayList<>();
 
         void add(Frame frame, Homography map) {
+            add(frame, map, null);
+        }
+
+        /** A frame of which a part is known to be covered. */
+        void add(Frame frame, Homography map, @Nullable Cover cover) {
+            int w = frame.luma().width();
+            covered.add(
+                    cover == null ? new BitSet() : cover.pixels(w, frame.luma().height()));
             grey.add(Warp.apply(frame.luma(), map));
             Tint tint = frame.tint();
             if (tint != null) {
@@ -44,13 +55,26 @@ public record Backdrop(
             }
         }
 
+        int size() {
+            return grey.size();
+        }
+
+        /** Samples in which nothing is known to be covered count by how much moves about them, else all alike. */
         Backdrop backdrop() {
-            double[] weight = SampleWeights.of(grey);
+            boolean known = covered.stream().anyMatch(c -> !c.isEmpty());
+            double[] weight = known ? new double[grey.size()] : SampleWeights.of(grey);
+            if (known) {
+                Arrays.fill(weight, 1);
+            }
+            int width = grey.get(0).width();
+            Background.Covered whole = (k, i) -> covered.get(k).get(i);
+            Background.Covered halves =
+                    (k, i) -> covered.get(k).get(2 * (i / (width / 2)) * width + 2 * (i % (width / 2)));
             boolean coloured = blue.size() == grey.size();
             return new Backdrop(
-                    Background.of(grey, weight),
-                    coloured ? Background.of(blue, weight) : null,
-                    coloured ? Background.of(red, weight) : null);
+                    Background.of(grey, weight, whole),
+                    coloured ? Background.of(blue, weight, halves) : null,
+                    coloured ? Background.of(red, weight, halves) : null);
         }
     }
 

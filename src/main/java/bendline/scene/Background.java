@@ -4,6 +4,7 @@ import bendline.image.Area;
 import bendline.image.Extremes;
 import bendline.image.Luma;
 import bendline.image.Plane;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -23,6 +24,7 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
     /** Grey levels; below this, compression and sensor noise make every difference doubtful. */
     public static final float QUIET = 1.5f;
 
+    private static final int FEWEST = 3;
     private static final int GAIN_SAMPLES = 6000;
     /** The share of frames whose straying the noise covers; a blank passes over a pixel in far fewer than the rest. */
     private static final double COVERED = 0.8;
@@ -34,7 +36,17 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
      * @param weight what each sample counts, positive
      */
     static Background of(List<Luma> samples, double[] weight) {
-        if (samples.size() < 3) {
+        return of(samples, weight, (sample, pixel) -> false);
+    }
+
+    /** Says whether something that moves is known to lie over a pixel of a sample. */
+    interface Covered {
+        boolean at(int sample, int pixel);
+    }
+
+    /** The same without what is known to be covered, where enough is left. */
+    static Background of(List<Luma> samples, double[] weight, Covered covered) {
+        if (samples.size() < FEWEST) {
             throw new IllegalArgumentException("a background needs three frames, got " + samples.size());
         }
         int width = samples.get(0).width();
@@ -42,9 +54,13 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
         float[] median = new float[width * height];
         WeightedLevels levels = new WeightedLevels();
         byte[][] pixels = samples.stream().map(Luma::pixels).toArray(byte[][]::new);
+        boolean[] counts = new boolean[pixels.length];
         for (int i = 0; i < median.length; i++) {
+            bare(i, covered, counts);
             for (int k = 0; k < pixels.length; k++) {
-                levels.add(pixels[k][i] & 0xff, weight[k]);
+                if (counts[k]) {
+                    levels.add(pixels[k][i] & 0xff, weight[k]);
+                }
             }
             median[i] = levels.quantileAndClear(0.5);
         }
@@ -53,13 +69,28 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
         Plane high = Extremes.highest(middle);
         float[] noise = new float[width * height];
         for (int i = 0; i < noise.length; i++) {
+            bare(i, covered, counts);
             for (int k = 0; k < pixels.length; k++) {
-                int stray = Math.round(Math.abs(stray(pixels[k][i] & 0xff, low.values()[i], high.values()[i])));
-                levels.add(stray, weight[k]);
+                if (counts[k]) {
+                    int stray = Math.round(Math.abs(stray(pixels[k][i] & 0xff, low.values()[i], high.values()[i])));
+                    levels.add(stray, weight[k]);
+                }
             }
             noise[i] = Math.max(QUIET, levels.quantileAndClear(COVERED));
         }
         return new Background(middle, low, high, new Plane(width, height, noise));
+    }
+
+    /** Which samples show a pixel bare; all, where fewer than three do. */
+    private static void bare(int pixel, Covered covered, boolean[] counts) {
+        int bare = 0;
+        for (int k = 0; k < counts.length; k++) {
+            counts[k] = !covered.at(k, pixel);
+            bare += counts[k] ? 1 : 0;
+        }
+        if (bare < FEWEST) {
+            Arrays.fill(counts, true);
+        }
     }
 
     private static float stray(float value, float low, float high) {

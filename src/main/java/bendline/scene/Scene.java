@@ -5,7 +5,11 @@ import bendline.footage.Footage;
 import bendline.footage.Frame;
 import bendline.footage.LumaReader;
 import bendline.geometry.Homography;
+import java.util.List;
+import java.util.Map;
 import java.util.function.DoubleConsumer;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * The still part of a clip: how the camera moved and what the background looks like.
@@ -37,5 +41,27 @@ public record Scene(CameraMotion motion, Backdrop backdrop) {
             }
         }
         return new Scene(camera.motion(), samples.backdrop());
+    }
+
+    /**
+     * The background behind a thing that has been followed, from frames in which it is known what it covers: a thing that rests
+     * in one place for most of a clip is else taken for background there.
+     *
+     * @param covers at most one a frame, for at least three frames
+     * @param progress told the share that is done
+     */
+    public Backdrop behind(Footage footage, ClipInfo info, List<Cover> covers, DoubleConsumer progress) {
+        Map<Integer, Cover> byFrame = covers.stream().collect(Collectors.toMap(Cover::frame, Function.identity()));
+        Backdrop.Samples samples = new Backdrop.Samples();
+        try (LumaReader reader = footage.tinted()) {
+            for (Frame f = reader.next(); f != null && samples.size() < covers.size(); f = reader.next()) {
+                Cover cover = byFrame.get(f.index());
+                if (cover != null) {
+                    samples.add(f, motion.toReference().get(f.index()), cover);
+                }
+                progress.accept((f.index() + 1.0) / info.frames());
+            }
+        }
+        return samples.backdrop();
     }
 }

@@ -12,6 +12,7 @@ import bendline.image.PackedPlane;
 import bendline.image.Plane;
 import bendline.scene.Backdrop;
 import bendline.scene.CameraMotion;
+import bendline.scene.Cover;
 import bendline.scene.Scene;
 import bendline.scene.Setup;
 import bendline.trace.BlankFitter.Fit;
@@ -107,25 +108,38 @@ public final class RodTracker {
         }
         Area area = around(pivot, RIG_REACH * length.freePx());
         Point origin = new Point(area.left(), area.top());
+        Point near = pivot.minus(origin);
+        List<Cover> covers;
         try (DifferenceStore store = new DifferenceStore()) {
-            List<Look> looks = look(pivot.minus(origin), length.freePx(), area, store);
-            long shown = looks.stream().filter(l -> l.chosen() != null).count();
-            if (shown < Math.max(8, ENOUGH_FRAMES * looks.size())) {
-                return nothing(
-                        info,
-                        scene.motion(),
-                        "the rod shows in too few frames to follow it; film it against the sky or plain ground");
+            List<Look> looks = look(scene.backdrop(), near, length.freePx(), area, store, 0.4, 0.65);
+            covers = Uncovered.needed(looks) ? Uncovered.covers(looks, length.freePx(), origin) : List.of();
+            if (covers.isEmpty()) {
+                return built(looks, near, length, origin, store);
             }
-            RigFinder rigs = new RigFinder(length.freePx());
-            Point near = pivot.minus(origin);
-            looks = HiddenTips.told(looks, near, length.freePx());
-            looks = Kinks.removed(TipAnchor.steadied(looks, length.freePx()), length.freePx());
-            looks = lookAgain(looks, near, length.freePx(), store, rigs);
-            looks = HiddenTips.told(Confidence.withoutOutliers(looks), near, length.freePx());
-            looks = Kinks.removed(looks, length.freePx());
-            looks = TipAnchor.steadied(looks, length.freePx());
-            return new TraceBuilder(info, scene.motion(), length, origin).build(looks, rigs.choose(looks));
         }
+        Backdrop behind = scene.behind(footage, info, covers, share -> progress.accept(0.65 + 0.05 * share));
+        try (DifferenceStore store = new DifferenceStore()) {
+            List<Look> looks = look(behind, near, length.freePx(), area, store, 0.7, 0.9);
+            return built(looks, near, length, origin, store);
+        }
+    }
+
+    private Trace built(List<Look> found, Point near, RodLength.Estimate length, Point origin, DifferenceStore store) {
+        long shown = found.stream().filter(l -> l.chosen() != null).count();
+        if (shown < Math.max(8, ENOUGH_FRAMES * found.size())) {
+            return nothing(
+                    info,
+                    scene.motion(),
+                    "the rod shows in too few frames to follow it; film it against the sky or plain ground");
+        }
+        RigFinder rigs = new RigFinder(length.freePx());
+        List<Look> looks = HiddenTips.told(found, near, length.freePx());
+        looks = Kinks.removed(TipAnchor.steadied(looks, length.freePx()), length.freePx());
+        looks = lookAgain(looks, near, length.freePx(), store, rigs);
+        looks = HiddenTips.told(Confidence.withoutOutliers(looks), near, length.freePx());
+        looks = Kinks.removed(looks, length.freePx());
+        looks = TipAnchor.steadied(looks, length.freePx());
+        return new TraceBuilder(info, scene.motion(), length, origin).build(looks, rigs.choose(looks));
     }
 
     private List<PackedPlane> scouts() {
@@ -202,12 +216,13 @@ public final class RodTracker {
         return 2 * (int) (x / 2);
     }
 
-    private List<Look> look(Point pivot, double freePx, Area area, DifferenceStore store) {
+    private List<Look> look(
+            Backdrop whole, Point pivot, double freePx, Area area, DifferenceStore store, double from, double to) {
         PolarSearch search = new PolarSearch(0.055 * info.height(), REACH * freePx);
         BlankFitter fitter = new BlankFitter(info.height(), pivot, freePx);
-        Backdrop backdrop = scene.backdrop().cut(area);
+        Backdrop backdrop = whole.cut(area);
         List<Look> looks = new ArrayList<>();
-        eachFrame(0.4, 0.9, frame -> {
+        eachFrame(from, to, frame -> {
             Plane plane = difference(backdrop, frame, area);
             store.add(plane);
             List<Fit> fits = new ArrayList<>();
