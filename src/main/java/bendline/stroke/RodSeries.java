@@ -61,8 +61,8 @@ record RodSeries(
     /** Pieces into which a blank is cut to take its length: enough for a bent one, too few to follow jitter. */
     private static final int LENGTH_PIECES = 10;
 
-    /** How far a frame's own blank may differ in length from the rod's usual one and still be believed. */
-    private static final double LENGTH_TOLERANCE = 0.08;
+    /** How far a frame's own blank may differ in length from the rod's usual one: as much as a phone not square makes it. */
+    private static final double LENGTH_TOLERANCE = 0.2;
 
     /** Least uncertainty of a direction, radians: what a straight line fitted to a drawn polyline can be trusted to. */
     private static final double LEAST_ANGLE_SD = 5e-4;

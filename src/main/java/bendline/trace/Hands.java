@@ -34,7 +34,7 @@ record Hands(Point pivot, List<Polyline> curves) {
 
     /** How long the curves are. */
     RodLength.Estimate length() {
-        return RodLength.of(curves.stream().map(Polyline::length).toList());
+        return RodLength.of(curves);
     }
 
     /** Sectors into which curves of one length lead, times the share of the curves that are of this length. */

@@ -52,18 +52,18 @@ final class HiddenTips {
      * The same looks with the missing length told, and with what lies beyond the tip cut off.
      *
      * @param pivot about where the hands are, pixels
-     * @param freePx upper hand to tip, pixels
+     * @param rod how long it looks
      */
-    static List<Look> told(List<Look> looks, Point pivot, double freePx) {
+    static List<Look> told(List<Look> looks, Point pivot, RodLength.Estimate rod) {
         int[] seen = IntStream.range(0, looks.size())
                 .filter(t -> looks.get(t).chosen() != null)
                 .toArray();
         List<Look> out = new ArrayList<>(looks);
-        double[] missing = missing(looks, seen, pivot, freePx);
+        double[] missing = missing(looks, seen, pivot, rod);
         for (int k = 0; k < seen.length; k++) {
             Fit fit = looks.get(seen[k]).chosen();
             if (fit != null) {
-                out.set(seen[k], looks.get(seen[k]).with(with(fit, missing[k], freePx)));
+                out.set(seen[k], looks.get(seen[k]).with(with(fit, missing[k], rod.freePx())));
             }
         }
         return out;
@@ -80,7 +80,8 @@ final class HiddenTips {
     }
 
     /** The missing length of each frame that shows a line, pixels. */
-    private static double[] missing(List<Look> looks, int[] seen, Point pivot, double freePx) {
+    private static double[] missing(List<Look> looks, int[] seen, Point pivot, RodLength.Estimate rod) {
+        double freePx = rod.freePx();
         int lowest = -(int) Math.round(BEYOND / STEP);
         int states = (int) Math.round((MOST + BEYOND) / STEP) + 1;
         double[] own = new double[states];
@@ -90,7 +91,7 @@ final class HiddenTips {
         Point[] before = new Point[0];
         for (int k = 0; k < seen.length; k++) {
             Look look = looks.get(seen[k]);
-            Point[] hand = hands(Objects.requireNonNull(look.chosen()), lowest, states, freePx);
+            Point[] hand = hands(Objects.requireNonNull(look.chosen()), lowest, states, rod);
             double[] now = new double[states];
             for (int s = 0; s < states; s++) {
                 double away = Math.max(0, hand[s].distance(pivot) / freePx - STRAY) / STRAY_EDGE;
@@ -114,11 +115,11 @@ final class HiddenTips {
         return Math.min(size, steps < 0 ? TOO_MUCH : MISSING);
     }
 
-    private static Point[] hands(Fit fit, int lowest, int states, double freePx) {
+    private static Point[] hands(Fit fit, int lowest, int states, RodLength.Estimate rod) {
         Point[] out = new Point[states];
         Polyline line = fit.line();
         for (int s = 0; s < states; s++) {
-            out[s] = line.at(line.length() - freePx + (lowest + s) * STEP * freePx);
+            out[s] = line.at(line.length() - rod.along(line) + (lowest + s) * STEP * rod.freePx());
         }
         return out;
     }

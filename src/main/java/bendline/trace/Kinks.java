@@ -27,14 +27,14 @@ final class Kinks {
     private Kinks() {}
 
     /** The same looks without curves that kink. */
-    static List<Look> removed(List<Look> looks, double freePx) {
+    static List<Look> removed(List<Look> looks, RodLength.Estimate rod) {
         double[] angle = new double[looks.size()];
         for (int t = 0; t < angle.length; t++) {
             Fit fit = looks.get(t).chosen();
             angle[t] = Double.NaN;
             if (fit != null) {
-                Polyline drawn = ToTheHand.drawn(fit.line(), freePx - fit.hiddenPx(), 12);
-                angle[t] = drawn.at(0.1 * freePx).minus(drawn.first()).angle();
+                Polyline drawn = ToTheHand.drawn(fit.line(), rod.along(fit.line()) - fit.hiddenPx(), 12);
+                angle[t] = drawn.at(0.1 * rod.freePx()).minus(drawn.first()).angle();
             }
         }
         List<Look> out = new ArrayList<>(looks.size());

@@ -17,6 +17,10 @@ final class PathChooser {
     /** Price of going from none to a curve or back, as a share of the usual evidence. */
     private static final double SWITCH_SHARE = 0.05;
 
+    /** Across its end a blank is known to a pixel or two; a line put together from rod and arm is not. */
+    private static final double VAGUE_PX = 4;
+
+    private final double freePx;
     private final double movePrice;
     private final double noneScore;
     private final double switchPrice;
@@ -24,16 +28,24 @@ final class PathChooser {
     /**
      * @param choices per frame
      * @param heightPx picture height, pixels; a mean displacement of half of it in one frame costs the usual evidence
+     * @param freePx upper hand to tip along the blank, pixels
      */
-    PathChooser(List<List<Fit>> choices, double heightPx) {
+    PathChooser(List<List<Fit>> choices, double heightPx, double freePx) {
+        this.freePx = freePx;
         double[] best = choices.stream()
-                .mapToDouble(c -> c.stream().mapToDouble(Fit::evidence).max().orElse(0))
+                .mapToDouble(c -> c.stream().mapToDouble(this::worth).max().orElse(0))
                 .sorted()
                 .toArray();
         double usual = best.length == 0 ? 0 : best[best.length / 2];
         movePrice = usual / (0.5 * heightPx);
         noneScore = NONE_SHARE * usual;
         switchPrice = SWITCH_SHARE * usual;
+    }
+
+    /** Evidence for a blank: what a line is longer than the rod speaks of something else, and so does a ragged one. */
+    private double worth(Fit fit) {
+        double vague = fit.acrossSdPx() / VAGUE_PX;
+        return fit.evidence() * Math.min(1, freePx / fit.line().length()) / (1 + vague * vague);
     }
 
     /** Per frame the chosen curve or null. */
@@ -47,7 +59,7 @@ final class PathChooser {
             score[t] = new double[here.size() + 1];
             from[t] = new int[here.size() + 1];
             for (int k = 0; k <= here.size(); k++) {
-                double own = k < here.size() ? here.get(k).evidence() : noneScore;
+                double own = k < here.size() ? worth(here.get(k)) : noneScore;
                 score[t][k] = own + (t == 0 ? 0 : bestFrom(choices.get(t - 1), score[t - 1], here, k, from[t]));
             }
         }

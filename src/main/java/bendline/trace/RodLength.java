@@ -1,5 +1,7 @@
 package bendline.trace;
 
+import bendline.geometry.Polyline;
+import bendline.signal.LeastSquares;
 import java.util.Arrays;
 import java.util.List;
 
@@ -22,22 +24,84 @@ final class RodLength {
 
     private RodLength() {}
 
+    /** By what share the length commonly changes from left to right, and from level to upright, for a phone not quite square. */
+    private static final double LEAN_SD = 0.08;
+
+    private static final double SQUEEZE_SD = 0.04;
+    private static final int ROUNDS = 12;
+    private static final double FAR = 2.5;
+
     /**
-     * @param freePx upper hand to tip, pixels
+     * @param freePx upper hand to tip, pixels, in the middle of the directions seen
      * @param freeSdPx its 68 % uncertainty
      * @param agreement share of the curves that speak of this length
+     * @param lean share by which the rod looks longer pointing right, and shorter pointing left: there it is nearer
+     * @param squeeze share by which it looks longer level, and shorter upright
      */
-    record Estimate(double freePx, double freeSdPx, double agreement) {}
+    record Estimate(double freePx, double freeSdPx, double agreement, double lean, double squeeze) {
 
-    /** @param lengths pixels, at least one */
-    static Estimate of(List<Double> lengths) {
-        double[] sorted =
-                lengths.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+        /** The same length in all directions. */
+        Estimate(double freePx, double freeSdPx, double agreement) {
+            this(freePx, freeSdPx, agreement, 0, 0);
+        }
+
+        /** How long the rod looks where it lies along a line, pixels. */
+        double along(Polyline line) {
+            double angle = line.last().minus(line.first()).angle();
+            return freePx * Math.exp(lean * Math.cos(angle) + squeeze * Math.cos(2 * angle));
+        }
+    }
+
+    /** @param curves at least one, pixels */
+    static Estimate of(List<Polyline> curves) {
+        double[] sorted = curves.stream().mapToDouble(Polyline::length).sorted().toArray();
         double median = sorted[sorted.length / 2];
         double[] away =
                 Arrays.stream(sorted).map(l -> Math.abs(l - median)).sorted().toArray();
         double same = Arrays.stream(away).filter(a -> a < SAME * median).count();
         double sd = Math.max(LEAST_SD * median, 0.5 * 1.4826 * away[away.length / 2]);
-        return new Estimate(median / INTO_HAND, sd / INTO_HAND, same / sorted.length);
+        List<Polyline> rods = curves.stream()
+                .filter(c -> Math.abs(c.length() - median) < SAME * median)
+                .toList();
+        double[] turned = byDirection(rods, Math.max(LEAST_SD, 1.4826 * away[away.length / 2] / median));
+        // The median is that of the directions seen; the rest is how others differ from it.
+        double[] shares = rods.stream()
+                .mapToDouble(c -> turned[1] * Math.cos(angle(c)) + turned[2] * Math.cos(2 * angle(c)))
+                .sorted()
+                .toArray();
+        double middle = median / Math.exp(shares[shares.length / 2]);
+        return new Estimate(middle / INTO_HAND, sd / INTO_HAND, same / sorted.length, turned[1], turned[2]);
+    }
+
+    private static double angle(Polyline c) {
+        return c.last().minus(c.first()).angle();
+    }
+
+    /** Logarithm of the length as a constant, a part that goes with the direction's cosine and one with that of twice it. */
+    private static double[] byDirection(List<Polyline> rods, double sd) {
+        int n = rods.size();
+        double[] weight = new double[n];
+        Arrays.fill(weight, 1);
+        double[] found = new double[3];
+        for (int round = 0; round < ROUNDS; round++) {
+            double[][] rows = new double[n + 2][];
+            double[] y = new double[n + 2];
+            for (int i = 0; i < n; i++) {
+                double w = Math.sqrt(weight[i]) / sd;
+                double angle = angle(rods.get(i));
+                rows[i] = new double[] {w, w * Math.cos(angle), w * Math.cos(2 * angle)};
+                y[i] = w * Math.log(rods.get(i).length());
+            }
+            rows[n] = new double[] {0, 1 / LEAN_SD, 0};
+            rows[n + 1] = new double[] {0, 0, 1 / SQUEEZE_SD};
+            found = LeastSquares.solve(rows, y);
+            for (int i = 0; i < n; i++) {
+                double angle = angle(rods.get(i));
+                double fitted = found[0] + found[1] * Math.cos(angle) + found[2] * Math.cos(2 * angle);
+                double off = (Math.log(rods.get(i).length()) - fitted) / (FAR * sd);
+                weight[i] = 1 / (1 + off * off);
+            }
+        }
+        return found;
     }
 }

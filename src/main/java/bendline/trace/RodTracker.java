@@ -111,15 +111,15 @@ public final class RodTracker {
         Point near = pivot.minus(origin);
         List<Cover> covers;
         try (DifferenceStore store = new DifferenceStore()) {
-            List<Look> looks = look(scene.backdrop(), near, length.freePx(), area, store, 0.4, 0.65);
-            covers = Uncovered.needed(looks) ? Uncovered.covers(looks, length.freePx(), origin) : List.of();
+            List<Look> looks = look(scene.backdrop(), near, length, area, store, 0.4, 0.65);
+            covers = Uncovered.needed(looks) ? Uncovered.covers(looks, length, origin) : List.of();
             if (covers.isEmpty()) {
                 return built(looks, near, length, origin, store);
             }
         }
         Backdrop behind = scene.behind(footage, info, covers, share -> progress.accept(0.65 + 0.05 * share));
         try (DifferenceStore store = new DifferenceStore()) {
-            List<Look> looks = look(behind, near, length.freePx(), area, store, 0.7, 0.9);
+            List<Look> looks = look(behind, near, length, area, store, 0.7, 0.9);
             return built(looks, near, length, origin, store);
         }
     }
@@ -133,12 +133,12 @@ public final class RodTracker {
                     "the rod shows in too few frames to follow it; film it against the sky or plain ground");
         }
         RigFinder rigs = new RigFinder(length.freePx());
-        List<Look> looks = HiddenTips.told(found, near, length.freePx());
-        looks = Kinks.removed(TipAnchor.steadied(looks, length.freePx()), length.freePx());
-        looks = lookAgain(looks, near, length.freePx(), store, rigs);
-        looks = HiddenTips.told(Confidence.withoutOutliers(looks), near, length.freePx());
-        looks = Kinks.removed(looks, length.freePx());
-        looks = TipAnchor.steadied(looks, length.freePx());
+        List<Look> looks = HiddenTips.told(found, near, length);
+        looks = Kinks.removed(TipAnchor.steadied(looks, length), length);
+        looks = lookAgain(looks, near, length, store, rigs);
+        looks = HiddenTips.told(Confidence.withoutOutliers(looks), near, length);
+        looks = Kinks.removed(looks, length);
+        looks = TipAnchor.steadied(looks, length);
         return new TraceBuilder(info, scene.motion(), length, origin).build(looks, rigs.choose(looks));
     }
 
@@ -198,9 +198,10 @@ public final class RodTracker {
     }
 
     /** Whether most of the blank shows and, drawn on, it is held near where the hands are. */
-    private static boolean held(Fit fit, Point pivot, double freePx) {
-        return fit.line().length() > SHORTEST * freePx
-                && ToTheHand.drawn(fit.line(), freePx, 2).first().distance(pivot) < HANDS_WANDER * freePx;
+    private static boolean held(Fit fit, Point pivot, RodLength.Estimate rod) {
+        return fit.line().length() > SHORTEST * rod.freePx()
+                && ToTheHand.drawn(fit.line(), rod.along(fit.line()), 2).first().distance(pivot)
+                        < HANDS_WANDER * rod.freePx();
     }
 
     private Area around(Point pivot, double reach) {
@@ -217,9 +218,15 @@ public final class RodTracker {
     }
 
     private List<Look> look(
-            Backdrop whole, Point pivot, double freePx, Area area, DifferenceStore store, double from, double to) {
-        PolarSearch search = new PolarSearch(0.055 * info.height(), REACH * freePx);
-        BlankFitter fitter = new BlankFitter(info.height(), pivot, freePx);
+            Backdrop whole,
+            Point pivot,
+            RodLength.Estimate rod,
+            Area area,
+            DifferenceStore store,
+            double from,
+            double to) {
+        PolarSearch search = new PolarSearch(0.055 * info.height(), REACH * rod.freePx());
+        BlankFitter fitter = new BlankFitter(info.height(), pivot, rod.freePx());
         Backdrop backdrop = whole.cut(area);
         List<Look> looks = new ArrayList<>();
         eachFrame(from, to, frame -> {
@@ -229,14 +236,14 @@ public final class RodTracker {
             for (PolarSearch.Candidate c : search.find(plane, pivot, CANDIDATES)) {
                 boolean asked = fits.size() < FITTED && !underground(c.curve());
                 Fit fit = asked ? fitter.fit(plane, c.curve(), 14, 7) : null;
-                if (fit != null && held(fit, pivot, freePx)) {
+                if (fit != null && held(fit, pivot, rod)) {
                     fits.add(fit);
                 }
             }
             looks.add(new Look(frame.seconds(), fits, null));
         });
         List<List<Fit>> choices = looks.stream().map(Look::choices).toList();
-        @Nullable Fit[] path = new PathChooser(choices, info.height()).choose(choices);
+        @Nullable Fit[] path = new PathChooser(choices, info.height(), rod.freePx()).choose(choices);
         List<Look> out = new ArrayList<>();
         for (int i = 0; i < looks.size(); i++) {
             out.add(looks.get(i).with(Confidence.sure(path[i]) ? path[i] : null));
@@ -245,15 +252,16 @@ public final class RodTracker {
     }
 
     /** Frames that failed or stick out are tried again from where their neighbours say the rod should be. */
-    private List<Look> lookAgain(List<Look> looks, Point pivot, double freePx, DifferenceStore store, RigFinder rigs) {
-        BlankFitter fitter = new BlankFitter(info.height(), pivot, freePx);
+    private List<Look> lookAgain(
+            List<Look> looks, Point pivot, RodLength.Estimate rod, DifferenceStore store, RigFinder rigs) {
+        BlankFitter fitter = new BlankFitter(info.height(), pivot, rod.freePx());
         List<Look> steady = Confidence.withoutOutliers(looks);
         List<Look> out = new ArrayList<>();
         for (int t = 0; t < steady.size(); t++) {
             Plane plane = store.get(t);
             Look look = steady.get(t);
             if (look.chosen() == null) {
-                look = look.with(fromNeighbours(t, steady, plane, fitter, pivot, freePx));
+                look = look.with(fromNeighbours(t, steady, plane, fitter, pivot, rod));
             }
             rigs.add(plane, look.chosen());
             out.add(look);
@@ -263,14 +271,14 @@ public final class RodTracker {
     }
 
     private static @Nullable Fit fromNeighbours(
-            int t, List<Look> looks, Plane plane, BlankFitter fitter, Point pivot, double freePx) {
+            int t, List<Look> looks, Plane plane, BlankFitter fitter, Point pivot, RodLength.Estimate rod) {
         Neighbours.Prediction p = Neighbours.at(t, looks);
         if (p == null) {
             return null;
         }
         Fit fit = fitter.fit(plane, p.line(), Math.min(40, 10 + 0.5 * p.stepPx()), 8, 6);
         boolean near = fit != null && PathChooser.displacement(fit.line(), p.line()) < Confidence.tolerance(p.stepPx());
-        return near && Confidence.usable(fit) && held(fit, pivot, freePx) ? fit : null;
+        return near && Confidence.usable(fit) && held(fit, pivot, rod) ? fit : null;
     }
 
     private void eachFrame(double from, double to, Consumer<Frame> use) {

@@ -26,14 +26,14 @@ final class TipAnchor {
     private TipAnchor() {}
 
     /** The same looks with tips put right where they were out of line. */
-    static List<Look> steadied(List<Look> looks, double freePx) {
+    static List<Look> steadied(List<Look> looks, RodLength.Estimate rod) {
         int n = looks.size();
         Point[] anchor = new Point[n];
         Point[] along = new Point[n];
         for (int t = 0; t < n; t++) {
             Fit fit = looks.get(t).chosen();
             if (fit != null) {
-                double s = fit.line().length() + fit.hiddenPx() - freePx;
+                double s = fit.line().length() + fit.hiddenPx() - rod.along(fit.line());
                 anchor[t] = fit.line().at(s);
                 along[t] = fit.line().tangentAt(Math.max(0, s));
             }

@@ -58,7 +58,7 @@ final class TraceBuilder {
                 && inPicture.y() >= 0
                 && inPicture.x() < info.width()
                 && inPicture.y() < info.height();
-        Polyline blank = ToTheHand.drawn(line, length.freePx() - fit.hiddenPx(), BLANK_POINTS);
+        Polyline blank = ToTheHand.drawn(line, length.along(line) - fit.hiddenPx(), BLANK_POINTS);
         double gripSd = Math.hypot(length.freeSdPx(), sd);
         return new FrameTrace(
                 t,
@@ -88,7 +88,7 @@ final class TraceBuilder {
         @Nullable
         Point grip = p == null
                 ? null
-                : ToTheHand.drawn(p.line(), length.freePx(), 2).first().plus(origin);
+                : ToTheHand.drawn(p.line(), length.along(p.line()), 2).first().plus(origin);
         String why = "the blank could not be told from its surroundings";
         return new FrameTrace(
                 t,

@@ -40,7 +40,7 @@ final class Uncovered {
     }
 
     /** At most {@link #MOST} frames, none if the rod was not seen in enough directions. */
-    static List<Cover> covers(List<Look> looks, double freePx, Point origin) {
+    static List<Cover> covers(List<Look> looks, RodLength.Estimate rod, Point origin) {
         TreeMap<Integer, List<Integer>> sectors = new TreeMap<>();
         for (int t = 0; t < looks.size(); t++) {
             Fit fit = looks.get(t).chosen();
@@ -59,15 +59,16 @@ final class Uncovered {
             int n = Math.min(each, frames.size());
             for (int k = 0; k < n; k++) {
                 int t = frames.get((int) ((k + 0.5) * frames.size() / n));
-                out.add(cover(t, looks.get(t).chosen(), freePx, origin));
+                out.add(cover(t, looks.get(t).chosen(), rod, origin));
             }
         }
         return out.size() < FEWEST ? List.of() : out;
     }
 
-    private static Cover cover(int t, Fit fit, double freePx, Point origin) {
-        Polyline whole = ToTheHand.drawn(fit.line(), Math.max(freePx, fit.line().length()), POINTS);
-        Polyline longer = whole.cut(whole.length() + fit.hiddenPx() + BEYOND * freePx);
+    private static Cover cover(int t, Fit fit, RodLength.Estimate rod, Point origin) {
+        Polyline whole = ToTheHand.drawn(
+                fit.line(), Math.max(rod.along(fit.line()), fit.line().length()), POINTS);
+        Polyline longer = whole.cut(whole.length() + fit.hiddenPx() + BEYOND * rod.freePx());
         return new Cover(t, longer.map(origin::plus), BESIDE_PX + 0.5 * fit.blurPx());
     }
 }

@@ -36,7 +36,7 @@ class HiddenTipsTest {
 
     @Test
     void aTipThatIsCutShortIsTold() {
-        List<Look> told = HiddenTips.told(swing(40, 60, 70), PIVOT, FREE);
+        List<Look> told = HiddenTips.told(swing(40, 60, 70), PIVOT, new RodLength.Estimate(FREE, 0.03 * FREE, 1));
         for (int t = 42; t < 58; t++) {
             assertThat(hidden(told, t)).isEqualTo(70, offset(8.0));
         }
@@ -49,14 +49,15 @@ class HiddenTipsTest {
     @Test
     void aWholeRodIsLeftAlone() {
         List<Look> looks = swing(0, 0, 0);
-        assertThat(HiddenTips.told(looks, PIVOT, FREE)).isEqualTo(looks);
+        assertThat(HiddenTips.told(looks, PIVOT, new RodLength.Estimate(FREE, 0.03 * FREE, 1)))
+                .isEqualTo(looks);
     }
 
     @Test
     void framesWithoutALineAreSkipped() {
         List<Look> looks = swing(40, 60, 70);
         looks.set(50, looks.get(50).with(null));
-        List<Look> told = HiddenTips.told(looks, PIVOT, FREE);
+        List<Look> told = HiddenTips.told(looks, PIVOT, new RodLength.Estimate(FREE, 0.03 * FREE, 1));
         assertThat(told.get(50).chosen()).isNull();
         assertThat(hidden(told, 51)).isEqualTo(70, offset(8.0));
     }
