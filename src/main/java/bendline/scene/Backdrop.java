@@ -30,6 +30,9 @@ public record Backdrop(
     /** What a difference in colour counts: it is known at half the detail. */
     private static final float COLOUR_SHARE = 0.7f;
 
+    /** Sum of a cell's four grey differences that tells nothing, noise units. */
+    private static final float SILENT = 2;
+
     /** Gathers the stabilised frames from which a background is made. */
     static final class Samples {
 
@@ -119,9 +122,13 @@ public record Backdrop(
         for (int y = 1; y < rows - 1; y++) {
             for (int x = 1; x < columns - 1; x++) {
                 int i = y * columns + x;
-                float colour = COLOUR_SHARE * Math.max(Math.abs(blue.values()[i]), Math.abs(red.values()[i]));
+                float b = blue.values()[i];
+                float r = red.values()[i];
+                float stronger = Math.abs(b) > Math.abs(r) ? b : r;
+                float colour = COLOUR_SHARE * Math.abs(stronger);
                 if (colour > 1 && colour > strongest(most, i, columns)) {
-                    float signed = mean[i] < 0 ? -colour : colour;
+                    // One sign along a line: that of its brightness, or where brightness tells nothing, of its colour.
+                    float signed = Math.copySign(colour, Math.abs(mean[i]) > SILENT ? mean[i] : stronger);
                     int at = 2 * y * grey.width() + 2 * x;
                     g[at] = signed;
                     g[at + 1] = signed;

@@ -90,7 +90,7 @@ final class Sentences {
         if (m.value() == null) {
             return m.label() + ": " + m.basis();
         }
-        return m.label() + " " + value(m) + " ± " + text(m.plusMinus(), m.unit()) + ", "
+        return m.label() + " " + value(m) + " ± " + uncertainty(m) + ", "
                 + (c.worseAbove() ? "wanted at most " : "wanted at least ") + text(c.limit(), m.unit());
     }
 
@@ -112,6 +112,13 @@ final class Sentences {
     private static String value(Measure m) {
         Double v = m.value();
         return text(v == null ? Double.NaN : v, m.unit());
+    }
+
+    /** An uncertainty as its number is rounded, but never as none. */
+    private static String uncertainty(Measure m) {
+        double sd = m.plusMinus();
+        boolean finer = m.unit().equals("deg") && sd < 0.95;
+        return finer ? String.format(Locale.ROOT, "%.1f°", Math.max(0.1, sd)) : text(sd, m.unit());
     }
 
     /** A number with its unit, rounded to what a person can use. */

@@ -5,8 +5,10 @@ import bendline.geometry.Polyline;
 import bendline.image.Plane;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** Compact moving things in a difference picture that are neither the rod nor the angler. */
@@ -21,6 +23,19 @@ final class BlobFinder {
     private static final double LARGEST = 0.012;
     /** Round the hands everything is arms, as a share of the rod's length. */
     private static final double HANDS = 0.2;
+
+    /** Strong pixels of 25 round one that a line of two pixels' width does not reach, and how many of the most count as thick. */
+    private static final int THICK = 14;
+
+    private static final double THICK_SHARE = 0.7;
+
+    /** From this length on a thin region may be line rather than rig, pixels. */
+    private static final double LINE_PX = 14;
+
+    /** How much of its length must lead away from the tip, and what of it is then taken for the rig, pixels. */
+    private static final double RADIAL = 0.85;
+
+    private static final double END_PX = 5;
 
     private final double rodPx;
 
@@ -40,8 +55,9 @@ final class BlobFinder {
             if (!used[i] && Math.abs(difference.values()[i]) >= STRONG) {
                 Region region = new Region(difference, used, stack);
                 stack = region.flood(i);
-                Blob blob = region.blob();
-                if (region.count >= FEWEST_PIXELS && region.count <= LARGEST * rodPx * rodPx && blob != null) {
+                boolean fits = region.count >= FEWEST_PIXELS && region.count <= LARGEST * rodPx * rodPx;
+                Blob blob = fits ? region.blob(rod) : null;
+                if (blob != null) {
                     out.add(blob);
                 }
             }
@@ -81,12 +97,7 @@ final class BlobFinder {
         private final boolean[] used;
         private int[] stack;
         private int count;
-        private double mass;
-        private double sx;
-        private double sy;
-        private double sxx;
-        private double sxy;
-        private double syy;
+        private int[] pixels = new int[64];
 
         Region(Plane plane, boolean[] used, int[] stack) {
             this.plane = plane;
@@ -98,13 +109,14 @@ final class BlobFinder {
             int n = 0;
             stack[n++] = start;
             used[start] = true;
+            count = 0;
             while (n > 0) {
                 int i = stack[--n];
                 take(i);
                 int column = i % plane.width();
                 int row = i / plane.width();
                 if (n + 8 >= stack.length) {
-                    stack = java.util.Arrays.copyOf(stack, 2 * stack.length);
+                    stack = Arrays.copyOf(stack, 2 * stack.length);
                 }
                 for (int y = Math.max(0, row - 1); y <= Math.min(plane.height() - 1, row + 1); y++) {
                     for (int x = Math.max(0, column - 1); x <= Math.min(plane.width() - 1, column + 1); x++) {
@@ -120,20 +132,90 @@ final class BlobFinder {
         }
 
         private void take(int i) {
-            double w = Math.min(30, Math.abs(plane.values()[i]));
-            double x = i % plane.width() + 0.5;
-            double y = i / plane.width() + 0.5;
-            count++;
-            mass += w;
-            sx += w * x;
-            sy += w * y;
-            sxx += w * x * x;
-            sxy += w * x * y;
-            syy += w * y * y;
+            if (count == pixels.length) {
+                pixels = Arrays.copyOf(pixels, 2 * count);
+            }
+            pixels[count++] = i;
         }
 
+        /**
+         * The thick part of the region, which is the rig where its line hangs on to it; the outer end, where there is only a line
+         * that leads away from the tip; else all of it.
+         */
         @Nullable
-        Blob blob() {
+        Blob blob(@Nullable Fit rod) {
+            int[] thickness = new int[count];
+            int most = 0;
+            for (int k = 0; k < count; k++) {
+                thickness[k] = thickness(pixels[k]);
+                most = Math.max(most, thickness[k]);
+            }
+            int limit = Math.max(THICK, (int) (THICK_SHARE * most));
+            int[] thick = IntStream.range(0, count)
+                    .filter(k -> thickness[k] >= limit)
+                    .map(k -> pixels[k])
+                    .toArray();
+            if (thick.length >= FEWEST_PIXELS) {
+                return blob(thick);
+            }
+            int[] all = Arrays.copyOf(pixels, count);
+            Blob whole = blob(all);
+            return rod != null && whole != null && whole.lengthPx() > LINE_PX
+                    ? outerEnd(whole, all, rod.line().last())
+                    : whole;
+        }
+
+        private @Nullable Blob outerEnd(Blob whole, int[] all, Point tip) {
+            double near = Double.POSITIVE_INFINITY;
+            double far = 0;
+            for (int i : all) {
+                double r = place(i).distance(tip);
+                near = Math.min(near, r);
+                far = Math.max(far, r);
+            }
+            if (far - near < RADIAL * whole.lengthPx()) {
+                return whole;
+            }
+            double from = far - END_PX;
+            return blob(Arrays.stream(all)
+                    .filter(i -> place(i).distance(tip) >= from)
+                    .toArray());
+        }
+
+        /** How many of the 25 pixels round one are strong. */
+        private int thickness(int i) {
+            int column = i % plane.width();
+            int row = i / plane.width();
+            int n = 0;
+            for (int y = Math.max(0, row - 2); y <= Math.min(plane.height() - 1, row + 2); y++) {
+                for (int x = Math.max(0, column - 2); x <= Math.min(plane.width() - 1, column + 2); x++) {
+                    n += Math.abs(plane.values()[y * plane.width() + x]) >= STRONG ? 1 : 0;
+                }
+            }
+            return n;
+        }
+
+        private Point place(int i) {
+            return new Point(i % plane.width() + 0.5, i / plane.width() + 0.5);
+        }
+
+        private @Nullable Blob blob(int[] part) {
+            double mass = 0;
+            double sx = 0;
+            double sy = 0;
+            double sxx = 0;
+            double sxy = 0;
+            double syy = 0;
+            for (int i : part) {
+                double w = Math.min(30, Math.abs(plane.values()[i]));
+                Point p = place(i);
+                mass += w;
+                sx += w * p.x();
+                sy += w * p.y();
+                sxx += w * p.x() * p.x();
+                sxy += w * p.x() * p.y();
+                syy += w * p.y() * p.y();
+            }
             if (mass <= 0) {
                 return null;
             }

@@ -35,7 +35,7 @@ final class HiddenTips {
     private static final double JITTER = 0.01;
 
     /** How far hands may stray from where the rod turns without a word, and how fast it gets unlikely beyond, free lengths. */
-    private static final double STRAY = 0.25;
+    private static final double STRAY = 0.35;
 
     private static final double STRAY_EDGE = 0.1;
 

@@ -22,6 +22,8 @@ final class MarkedRod {
 
     /** A traced rod this near to both marks is the one that was meant, as a share of their distance. */
     private static final double NEAR = 0.08;
+    /** Found in fewer frames than this share, a rod is better followed from the marks. */
+    private static final double MOST = 0.5;
     /** Grey levels to one unit of noise when pictures are searched as they are. */
     private static final float GREY_A_UNIT = 6;
 
@@ -42,10 +44,13 @@ final class MarkedRod {
                 .orElse(null);
     }
 
-    /** Whether the traced rod runs from mark to mark on the marked frame. */
+    /** Whether the traced rod runs from mark to mark on the marked frame and was found in most frames. */
     boolean agrees(Trace trace) {
         FrameTrace frame = trace.inPicture(frame());
-        if (!trace.foundRod() || frame.blank() == null) {
+        long found = trace.frames().stream().filter(f -> f.blank() != null).count();
+        if (!trace.foundRod()
+                || frame.blank() == null
+                || found < MOST * trace.frames().size()) {
             return false;
         }
         double near = NEAR * mark.grip().distance(mark.tip());

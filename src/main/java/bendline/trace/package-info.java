@@ -6,15 +6,22 @@
  *
  * <ol>
  *   <li>Every frame is compared with the background's range in a 3 × 3 neighbourhood ({@link bendline.scene.Background}).
- *   <li>A few scouting frames give the pivot, where the moving thin lines meet from many directions, and the rod's length.
+ *   <li>A few scouting frames give the places where moving thin lines meet; the hands are where curves of one length lead
+ *       out in the most directions ({@link bendline.trace.Hands}). A phone that is not square sees the rod longer on one side:
+ *       its length goes with its direction ({@link bendline.trace.RodLength}).
  *   <li>In every frame by itself all thin curves out of the pivot are found in log-polar coordinates by a dynamic programme
  *       over radius, direction and slope; each is straightened into a strip and fitted to sub-pixel accuracy.
  *   <li>One curve a frame is chosen over all frames at once; curves that show gaps, kink for one frame or lead into the
  *       ground are dropped and looked for again where their neighbours in time say.
+ *   <li>Where the rod was missed in some frames, the background is made anew from frames in which it was surely found
+ *       elsewhere, and all frames are looked at again ({@link bendline.trace.Uncovered}): a rod that waits in one place for most
+ *       of a clip is else part of the background there.
  *   <li>The tip is where the blank ends on its own line; the rod's one length and the hands' smooth way put back tips that
- *       were cut short.
+ *       were cut short, and tell which are hidden ({@link bendline.trace.HiddenTips}, {@link bendline.trace.TipAnchor}).
  *   <li>The rig is the compact thing that keeps to the drop's circle round the tip until it flies.
- *   <li>Marks check the rod that was found, or start a follower that needs no background.
+ *   <li>Marks check the rod that was found, or start a follower that needs no background: between them a line of one
+ *       contrast is looked for, and from frame to frame where it has shifted and turned to ({@link bendline.trace.LineSearch},
+ *       {@link bendline.trace.MarkFollower}).
  * </ol>
  *
  * <p>Tried and dropped, with what it cost on seven rendered clips: the plain difference from the median, instead of the
@@ -24,8 +31,12 @@
  * in the mean ridge strength was 11 % wrong for the grip; looking for the rod's ends with its whole length was fooled by
  * legs.
  *
- * <p>Known weakness: a rod that rests longer in one place than it moves becomes background there and is not seen; a blank
- * of the foliage's own grey is cut short.
+ * <p>One background from all frames lost the rod in half of the frames of a clip with two casts in which it rests in the same
+ * place before, between and after them (now 4 %).
+ *
+ * <p>Known weakness: a tip of the sky's own brightness and a blank of the foliage's own look are cut short; line that runs out
+ * on from the tip after the release can be taken for more of the rod; the handle below the upper hand, where it shows, makes the
+ * rod look longer than it is from hand to tip.
  */
 @NullMarked
 package bendline.trace;

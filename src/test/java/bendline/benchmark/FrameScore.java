@@ -55,10 +55,10 @@ public record FrameScore(
                 cameraError(trace, frame, truth, start));
     }
 
-    /** Traced chord ratio, from the ends of the blank and the free length; NaN where the blank was not found. */
+    /** Traced chord ratio, from the ends of the blank and its own length; NaN where the blank was not found. */
     static double chord(Trace trace, int frame) {
         Polyline blank = trace.frames().get(frame).blank();
-        return blank == null ? Double.NaN : blank.first().distance(blank.last()) / trace.freeLengthPx();
+        return blank == null ? Double.NaN : blank.first().distance(blank.last()) / blank.length();
     }
 
     private static double distance(Tracked traced, @Nullable Point truth) {
