@@ -41,6 +41,9 @@ final class ReleaseFinder {
 
     private static final double UNLOAD_SD_SECONDS = 0.025;
 
+    /** Longest time in which a blank may unload unseen and its release still be told, real seconds: half a forward stroke. */
+    private static final double LONGEST_UNWATCHED_SECONDS = 0.16;
+
     private final RodSeries rod;
     private final double step;
 
@@ -184,7 +187,7 @@ final class ReleaseFinder {
         double bend = chord.argMin(fastest, turnEnd + 0.1);
         double straight = chord.firstRise(Moments.STRAIGHT, bend, Math.min(chord.end(), bend + 0.4));
         if (Double.isNaN(bend) || Double.isNaN(straight)) {
-            return Found.nothing(whyNotRig + ", and the blank was not seen to unload");
+            return unwatched(bend, whyNotRig);
         }
         double release = Math.max(bend, straight - UNLOAD_SECONDS);
         return new Found(
@@ -192,5 +195,31 @@ final class ReleaseFinder {
                 Math.hypot(UNLOAD_SD_SECONDS, 0.4 * step),
                 whyNotRig + "; estimated from the blank, which is straight " + Math.round(1000 * UNLOAD_SECONDS) + " ± "
                         + Math.round(1000 * UNLOAD_SD_SECONDS) + " ms after the line is let go");
+    }
+
+    /** Where the unloading itself was not followed: between the last frame that shows the blank loaded and the next, if straight. */
+    private Found unwatched(double bend, String whyNotRig) {
+        int loaded = -1;
+        for (int i = 0; i < rod.size(); i++) {
+            double chord = rod.chord()[i];
+            if (Double.isNaN(chord) || !(rod.time()[i] >= bend - 0.5 * step)) {
+                continue;
+            }
+            double gap = loaded < 0 ? 0 : rod.time()[i] - rod.time()[loaded];
+            if (loaded >= 0 && chord >= Moments.STRAIGHT && gap <= LONGEST_UNWATCHED_SECONDS) {
+                double middle = rod.time()[loaded] + 0.5 * gap - UNLOAD_SECONDS;
+                return new Found(
+                        Math.max(rod.time()[loaded], middle),
+                        Math.hypot(UNLOAD_SD_SECONDS, gap / Math.sqrt(12)),
+                        whyNotRig
+                                + "; estimated from the blank, which was not followed while it unloaded: loaded before a gap of "
+                                + Math.round(1000 * gap) + " ms, straight after it");
+            }
+            if (chord >= Moments.STRAIGHT || rod.time()[i] > bend + LONGEST_UNWATCHED_SECONDS) {
+                break;
+            }
+            loaded = i;
+        }
+        return Found.nothing(whyNotRig + ", and the blank was not seen to unload");
     }
 }

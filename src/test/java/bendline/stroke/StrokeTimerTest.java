@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.offset;
 import bendline.footage.SlowMotion;
 import bendline.scene.Setup;
 import bendline.scene.Setup.Side;
+import bendline.trace.FrameTrace;
 import bendline.trace.Trace;
+import bendline.trace.Tracked;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -50,6 +52,41 @@ class StrokeTimerTest {
         }
         errors.sort(null);
         assertThat(errors.get(errors.size() / 2)).as("median error, frames").isLessThan(Math.max(0.5, 0.006 * fps));
+    }
+
+    @Test
+    void aReleaseThatWasNotWatchedLiesBetweenTheLoadedAndTheStraightRod() {
+        AnalyticStroke stroke = AnalyticStroke.GOOD;
+        Map<EventKind, Double> m = stroke.moments();
+        double release = m.get(EventKind.RELEASE);
+        Trace whole = stroke.trace(60, 1, Side.RIGHT, 0.3, 0.02, 1);
+        Tracked hidden = Tracked.notSeen(null, "hidden on purpose");
+        List<FrameTrace> frames = whole.frames().stream()
+                .map(f -> {
+                    boolean early = f.seconds() < m.get(EventKind.PEAK_BEND) - 0.1;
+                    boolean around = Math.abs(f.seconds() - release) < 0.05;
+                    return new FrameTrace(
+                            f.frame(),
+                            f.seconds(),
+                            f.grip(),
+                            around ? hidden : f.tip(),
+                            early ? f.rig() : hidden,
+                            f.blank(),
+                            f.buttAngleSd());
+                })
+                .toList();
+        Trace trace = new Trace(
+                whole.width(),
+                whole.height(),
+                frames,
+                whole.motion(),
+                whole.freeLengthPx(),
+                whole.freeLengthSdPx(),
+                null);
+        Event told = only(trace, Setup.NONE, 1).event(EventKind.RELEASE);
+        assertThat(told.seconds()).as(told.basis()).isNotNull();
+        assertThat(Math.abs(told.seconds() - release)).isLessThan(2.5 * told.plusMinusSeconds());
+        assertThat(told.plusMinusSeconds()).isGreaterThan(0.02);
     }
 
     @Test
