@@ -74,9 +74,22 @@ public final class StrokeTimer {
         for (int i = 0; i < casts.size(); i++) {
             double from = i == 0 ? rod.time()[0] : casts.get(i - 1).end() + AFTER_CAST_SECONDS;
             double to = i + 1 < casts.size() ? casts.get(i + 1).start() : rod.time()[rod.size() - 1];
-            out.add(reader.read(i + 1, casts.get(i), Math.min(from, casts.get(i).start()), to));
+            Stroke stroke = reader.read(
+                    out.size() + 1, casts.get(i), Math.min(from, casts.get(i).start()), to);
+            if (beginsOrEnds(stroke)) {
+                out.add(stroke);
+            }
         }
         return out;
+    }
+
+    /**
+     * Whether the start of the backswing or the release was seen. A turn of which neither was is no more a cast than a throw or a
+     * swing of something else, of which a few frames look like a rod.
+     */
+    private static boolean beginsOrEnds(Stroke stroke) {
+        return stroke.event(EventKind.BACKSWING_START).seconds() != null
+                || stroke.event(EventKind.RELEASE).seconds() != null;
     }
 
     private static double medianStep(double[] t) {
