@@ -29,22 +29,18 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
     /** The share of frames whose straying the noise covers; a blank passes over a pixel in far fewer than the rest. */
     private static final double COVERED = 0.8;
 
-    /**
-     * The median over frames that already lie in reference coordinates.
-     *
-     * @param samples at least three, spread over the clip
-     * @param weight what each sample counts, positive
-     */
-    static Background of(List<Luma> samples, double[] weight) {
-        return of(samples, weight, (sample, pixel) -> false);
-    }
-
     /** Says whether something that moves is known to lie over a pixel of a sample. */
     interface Covered {
         boolean at(int sample, int pixel);
     }
 
-    /** The same without what is known to be covered, where enough is left. */
+    /**
+     * The median over frames that already lie in reference coordinates.
+     *
+     * @param samples at least three, spread over the clip
+     * @param weight what each sample counts, positive
+     * @param covered what of the samples is left out, where enough is left
+     */
     static Background of(List<Luma> samples, double[] weight, Covered covered) {
         if (samples.size() < FEWEST) {
             throw new IllegalArgumentException("a background needs three frames, got " + samples.size());

@@ -40,13 +40,11 @@ final class EventBook {
         drawn(
                 EventKind.BACKSWING_END,
                 Moments::backswingEnd,
-                0.5 * all.moments().arrivalSpan(),
                 "the butt's backward rate falls under 10 % of its peak",
                 "the end of the backswing was not followed");
         drawn(
                 EventKind.REARMOST,
                 Moments::rearmost,
-                0.5 * all.moments().waitSpan(),
                 "largest butt angle, the middle of the time spent within 1° of it",
                 "the rearmost position was not followed");
         drawn(
@@ -119,12 +117,8 @@ final class EventBook {
     }
 
     private void drawn(EventKind kind, ToDoubleFunction<Moments> moment, String basis, String why) {
-        drawn(kind, moment, 0, basis, why);
-    }
-
-    private void drawn(EventKind kind, ToDoubleFunction<Moments> moment, double besides, String basis, String why) {
         double[] draws = all.draws().moments().stream().mapToDouble(moment).toArray();
-        put(kind, moment.applyAsDouble(all.moments()), Math.hypot(Spread.of(draws), besides), basis, why);
+        put(kind, moment.applyAsDouble(all.moments()), Spread.of(draws), basis, why);
     }
 
     private void found(EventKind kind, Found f) {

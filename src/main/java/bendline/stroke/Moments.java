@@ -5,24 +5,18 @@ import bendline.signal.SmoothCurve;
 /**
  * The moments of a stroke in real seconds, NaN where there is none, and the peaks they are measured against.
  *
- * @param lowest where the rod starts its way back: smallest angle before the rearmost
- * @param arrivalSpan time over which the backward rate falls through the neighbourhood of the level that ends the backswing
- * @param rearmost middle of the time in which the rod is as good as rearmost
- * @param waitSpan how long that is
+ * @param backRate fastest turn on the way back, radians a second
+ * @param rearmost a moment of the time in which the rod is as good as rearmost
  * @param rearmostAngle largest butt angle, radians
  * @param handStart the hand's part of forwardStart
  * @param turnStart the rotation's part of forwardStart
  * @param deepestLoad chord ratio smallest once the rod turns: not what is left of stopping the backswing
  */
 record Moments(
-        double lowest,
-        double backPeak,
         double backRate,
         double backswingStart,
         double backswingEnd,
-        double arrivalSpan,
         double rearmost,
-        double waitSpan,
         double rearmostAngle,
         double handStart,
         double turnStart,
@@ -44,10 +38,26 @@ record Moments(
      * @param from earliest time that can belong to the cast
      * @param turn the forward turn
      * @param to latest time at which the blank can still be loaded
+     * @param leeway what the curves leave open
+     */
+    record Search(double from, CastFinder.Candidate turn, double to, Leeway leeway) {}
+
+    /**
+     * Where in the stretches that the curves leave open the moments are taken.
+     *
      * @param handLead real seconds by which the hand is taken to start before the rod turns; NaN if its own speed is known well
      *     enough to time it
+     * @param arrival how far the end of the backswing is off, in half the time in which the rate falls through the neighbourhood
+     *     of its level: slow errors of a trace, some hundredths of the peak rate, can move it as far
+     * @param waiting how far from the middle of its wait the rod is taken to be rearmost, in half the wait
      */
-    record Search(double from, CastFinder.Candidate turn, double to, double handLead) {}
+    record Leeway(double handLead, double arrival, double waiting) {
+
+        /** The likeliest. */
+        static Leeway none(double handLead) {
+            return new Leeway(handLead, 0, 0);
+        }
+    }
 
     /** Swings of the rate shorter than this share of the way back are slips of the trace, not strokes; real seconds. */
     private static final double SLIP_SHARE = 0.08;
@@ -56,7 +66,7 @@ record Moments(
     private static final double MOST_SLIP_SECONDS = 0.2;
 
     /** Longest time by which the hand's fastest push comes before the rod turns, real seconds. */
-    static final double HAND_LEADS_SECONDS = 0.3;
+    static final double LONGEST_HAND_LEAD_SECONDS = 0.3;
 
     /** Within this of its rearmost a rod waits: noise must not pick a moment of it. */
     private static final double LEVEL = Math.toRadians(1);
@@ -82,24 +92,22 @@ record Moments(
         double peak = c.forwardRate().at(fastest);
         double turnStart = start(c.forwardRate(), backPeak, fastest);
         double handStart = Double.NaN;
-        if (Double.isNaN(s.handLead())) {
+        if (Double.isNaN(s.leeway().handLead())) {
             double handPeak = c.handRate()
-                    .argMax(s.turn().start() - HAND_LEADS_SECONDS, s.turn().end());
+                    .argMax(
+                            s.turn().start() - LONGEST_HAND_LEAD_SECONDS,
+                            s.turn().end());
             handStart = start(c.handRate(), backPeak, handPeak);
         } else {
-            handStart = turnStart - s.handLead();
+            handStart = turnStart - s.leeway().handLead();
         }
         double from = Double.isNaN(turnStart) ? s.turn().start() : turnStart;
         double bend = c.chord().argMin(handStart < from ? handStart : from, s.to());
         return new Moments(
-                lowest,
-                backPeak,
                 backRate,
                 backStart,
-                backEnd,
-                arrivalSpan(back, backRate, backPeak, fastest),
-                0.5 * (reached + left),
-                left - reached,
+                backEnd + 0.5 * s.leeway().arrival() * arrivalSpan(back, backRate, backPeak, fastest),
+                0.5 * (reached + left) + 0.5 * s.leeway().waiting() * (left - reached),
                 angle.at(largest),
                 handStart,
                 turnStart,
@@ -111,7 +119,7 @@ record Moments(
                 c.chord().firstRise(STRAIGHT, bend, c.chord().end()));
     }
 
-    /** Slow errors of a trace are some hundredths of the peak rate: they can move the end of the backswing this far. */
+    /** Time in which the backward rate falls through the neighbourhood of the level that ends the backswing. */
     private static double arrivalSpan(SmoothCurve back, double rate, double from, double to) {
         double early = back.firstFall(1.5 * START_SHARE * rate, from, to);
         double late = back.firstFall(0.5 * START_SHARE * rate, from, to);

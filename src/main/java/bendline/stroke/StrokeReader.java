@@ -28,7 +28,10 @@ final class StrokeReader {
     /** How well the hand's peak speed must be known to time the start of the push by it. */
     private static final double HAND_CONTRAST = 8;
 
-    /** By how much hands usually start before the rod turns, real seconds: common practice, no source. */
+    /**
+     * By how much hands usually start before the rod turns, real seconds: 0.09 to 0.23 s on the strokes of two simulators whose
+     * makers went by common practice; no measured source.
+     */
     static final double HAND_LEAD_SECONDS = 0.12;
 
     private static final double HAND_LEAD_SD_SECONDS = 0.1;
@@ -56,13 +59,13 @@ final class StrokeReader {
         Curves curves = trends.curves();
         Found release = new ReleaseFinder(rod, step).find(turn.fastest(), turn.end(), curves.chord());
         double loadedUntil = release.known() ? release.value() + 0.5 * step : turn.end() + 0.1;
+        boolean handTimed = handIsClear(trends, turn);
         Moments.Search search = new Moments.Search(
-                rod.time()[0], turn, loadedUntil, handIsClear(trends, turn) ? Double.NaN : HAND_LEAD_SECONDS);
+                rod.time()[0], turn, loadedUntil, Moments.Leeway.none(handTimed ? Double.NaN : HAND_LEAD_SECONDS));
         Moments moments = Moments.find(curves, search);
         Draws draws = draws(trends, search, release);
         Found nod = nod(first, to, trends, release);
-        Readings all = new Readings(
-                rod, step, trends, curves, moments, Double.isNaN(search.handLead()), release, nod, draws, scale, trace);
+        Readings all = new Readings(rod, step, trends, curves, moments, handTimed, release, nod, draws, scale, trace);
         Map<EventKind, Event> events = new EventBook(all, slowMotion.factor(), this::clipFrame).events();
         List<Measure> measures = new MeasureBook(all).measures();
         int begin = frameAt(start(moments, turn) - LEAD_SECONDS);
@@ -119,7 +122,7 @@ final class StrokeReader {
         double noise = Double.NaN;
         for (int i = 0; i < rate.length; i++) {
             double t = trends.gripX().times()[i];
-            if (t >= turn.start() - Moments.HAND_LEADS_SECONDS && t <= turn.end() && rate[i] > best) {
+            if (t >= turn.start() - Moments.LONGEST_HAND_LEAD_SECONDS && t <= turn.end() && rate[i] > best) {
                 best = rate[i];
                 noise = sd[i];
             }
@@ -135,8 +138,7 @@ final class StrokeReader {
         Random random = new Random(DRAWS);
         for (int k = 0; k < DRAWS; k++) {
             Curves c = trends.draw(10L * k + 1);
-            Moments m =
-                    Moments.find(c, withLead(search, HAND_LEAD_SECONDS + HAND_LEAD_SD_SECONDS * random.nextGaussian()));
+            Moments m = Moments.find(c, drawn(search, random));
             releases[k] = release.value() + release.sd() * random.nextGaussian();
             lowest[k] = Numbers.lowest(c, m, releases[k]);
             moments.add(m);
@@ -145,8 +147,15 @@ final class StrokeReader {
         return new Draws(moments, releases, lowest, numbers);
     }
 
-    private static Moments.Search withLead(Moments.Search s, double lead) {
-        return Double.isNaN(s.handLead()) ? s : new Moments.Search(s.from(), s.turn(), s.to(), Math.max(0, lead));
+    private static Moments.Search drawn(Moments.Search s, Random random) {
+        double lead = HAND_LEAD_SECONDS + HAND_LEAD_SD_SECONDS * random.nextGaussian();
+        boolean handTimed = Double.isNaN(s.leeway().handLead());
+        return new Moments.Search(
+                s.from(),
+                s.turn(),
+                s.to(),
+                new Moments.Leeway(
+                        handTimed ? Double.NaN : Math.max(0, lead), random.nextGaussian(), random.nextGaussian()));
     }
 
     private Found nod(int first, double to, StrokeTrends trends, Found release) {

@@ -1,5 +1,6 @@
 package bendline.trace;
 
+import bendline.geometry.Angles;
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
 import bendline.geometry.PolynomialCurve;
@@ -233,7 +234,7 @@ final class BlankFitter {
     /** Mean curvature of the outer third, 1/px: what a straight continuation neglects. */
     private static double turnPerPx(Polyline line) {
         double l = line.length();
-        double turn = bendline.geometry.Angles.wrap(
+        double turn = Angles.wrap(
                 line.tangentAt(0.97 * l).angle() - line.tangentAt(0.67 * l).angle());
         return Math.abs(turn) / (0.3 * l);
     }

@@ -2,6 +2,7 @@ package bendline.trace;
 
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
+import bendline.geometry.PolynomialCurve;
 import bendline.image.Plane;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
@@ -155,7 +156,7 @@ final class MarkFollower {
 
     /** Whether the ridge on a line is stronger than on lines beside it: in noise and ripples any line shows something. */
     private static boolean standsOut(Plane plane, Polyline line) {
-        var curve = bendline.geometry.PolynomialCurve.through(line.resampled(POINTS), BlankFitter.DEGREE);
+        var curve = PolynomialCurve.through(line.resampled(POINTS), BlankFitter.DEGREE);
         int stations = (int) Math.max(12, line.length() / Strip.STEP_PX / 2);
         Strip strip = new Strip(plane, curve, -1, 2.0 / (stations - 1), stations, BESIDE_PX + 4, i -> 5);
         double[] on = new double[stations];
