@@ -1,5 +1,6 @@
 package bendline.trace;
 
+import bendline.geometry.Angles;
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
 import bendline.geometry.PolynomialCurve;
@@ -45,6 +46,11 @@ final class MarkFollower {
     private static final double BESIDE_PX = 12;
 
     private static final double STANDS_OUT = 1.6;
+
+    /** Inner share of a blank that is stiff, and the most that it turns there when bent to the full. */
+    private static final double BUTT_SHARE = 0.4;
+
+    private static final double MOST_TURN_RAD = Math.toRadians(40);
 
     private final IntFunction<Plane> planes;
     private final List<Double> seconds;
@@ -138,7 +144,20 @@ final class MarkFollower {
     }
 
     private static boolean holds(Fit fit, LineSearch search, double clear) {
-        return search.strength(fit.line()) >= AS_CLEAR * clear && standsOut(search.plane(), fit.line());
+        return !winds(fit.line())
+                && search.strength(fit.line()) >= AS_CLEAR * clear
+                && standsOut(search.plane(), fit.line());
+    }
+
+    /** Whether the inner part, where a blank is stiff, turns away: the line has slid inwards past the hand and winds about there. */
+    static boolean winds(Polyline line) {
+        double outer = line.tangentAt(BUTT_SHARE * line.length()).angle();
+        for (double s = 0; s < BUTT_SHARE; s += 0.02) {
+            if (Math.abs(Angles.wrap(line.tangentAt(s * line.length()).angle() - outer)) > MOST_TURN_RAD) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The line where it will be if it goes on as it did, outer ends matched. */
