@@ -6,9 +6,12 @@ import static org.assertj.core.api.Assertions.offset;
 import bendline.footage.Frame;
 import bendline.footage.Tint;
 import bendline.geometry.Homography;
+import bendline.geometry.Point;
+import bendline.geometry.Polyline;
 import bendline.image.Area;
 import bendline.image.Luma;
 import bendline.image.Plane;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -76,6 +79,26 @@ class BackdropTest {
         assertThat(Math.abs(
                         backdrop.difference(grey, Homography.IDENTITY, WHOLE).at(61, 40)))
                 .isLessThan(3);
+    }
+
+    @Test
+    void colourKeepsOneSignAlongAThing() {
+        Plane difference = backdrop(120, 70).difference(frame(70, 120, 60, 120, 70), Homography.IDENTITY, WHOLE);
+        for (int y = 14; y < HEIGHT - 6; y++) {
+            assertThat(difference.at(61, y)).as("row " + y).isLessThan(-5);
+        }
+    }
+
+    @Test
+    void whatIsKnownToBeCoveredIsNotAskedAbout() {
+        Backdrop.Samples samples = new Backdrop.Samples();
+        for (int i = 0; i < 12; i++) {
+            // In two of three frames the bar stands in one place.
+            int bar = i % 3 < 2 ? 20 : 60;
+            Polyline middle = new Polyline(List.of(new Point(bar + 2, 8), new Point(bar + 2, HEIGHT - 1)));
+            samples.add(frame(i, 120, bar, 40, 128), Homography.IDENTITY, new Cover(i, middle, 4));
+        }
+        assertThat(samples.backdrop().grey().median().at(21, 40)).isBetween(118f, 122f);
     }
 
     @Test

@@ -55,6 +55,24 @@ class StrokeTimerTest {
     }
 
     @Test
+    void aTurnOfWhichNeitherStartNorReleaseWasSeenIsNoCast() {
+        AnalyticStroke stroke = AnalyticStroke.GOOD;
+        Map<EventKind, Double> m = stroke.moments();
+        Trace whole = stroke.trace(60, 1, Side.RIGHT, 0.3, 0.02, 1);
+        Tracked hidden = Tracked.notSeen(null, "hidden on purpose");
+        List<FrameTrace> cut = whole.frames().stream()
+                .filter(f -> f.seconds() > m.get(EventKind.FORWARD_START) - 0.15)
+                .map(f -> f.seconds() < m.get(EventKind.PEAK_BEND)
+                        ? f
+                        : new FrameTrace(f.frame(), f.seconds(), f.grip(), hidden, hidden, f.blank(), f.buttAngleSd()))
+                .toList();
+        Trace trace = new Trace(
+                whole.width(), whole.height(), cut, whole.motion(), whole.freeLengthPx(), whole.freeLengthSdPx(), null);
+        assertThat(new StrokeTimer().time(trace, Setup.NONE, REAL_TIME)).isEmpty();
+        assertThat(new StrokeTimer().time(whole, Setup.NONE, REAL_TIME)).hasSize(1);
+    }
+
+    @Test
     void aReleaseThatWasNotWatchedLiesBetweenTheLoadedAndTheStraightRod() {
         AnalyticStroke stroke = AnalyticStroke.GOOD;
         Map<EventKind, Double> m = stroke.moments();
