@@ -21,10 +21,13 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Clips in which there is no rod: the tracker says so, with a reason, and never throws. */
+@Execution(ExecutionMode.CONCURRENT)
 class NoRodTest {
 
     private static final int WIDTH = 480;

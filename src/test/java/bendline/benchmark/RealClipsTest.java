@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Footage filmed by others, against what a person sees in it. It is not ours to pass on; see {@link SharedFolder}. */
+@Execution(ExecutionMode.CONCURRENT)
 class RealClipsTest {
 
     static List<String> withoutCast() {
