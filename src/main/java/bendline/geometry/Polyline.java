@@ -1,6 +1,7 @@
 package bendline.geometry;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.UnaryOperator;
 
@@ -77,6 +78,13 @@ public final class Polyline {
         for (int i = 0; i < count; i++) {
             out.add(at(s * i / (count - 1)));
         }
+        return new Polyline(out);
+    }
+
+    /** The same chain from its last vertex to its first. */
+    public Polyline reversed() {
+        List<Point> out = new ArrayList<>(points);
+        Collections.reverse(out);
         return new Polyline(out);
     }
 

@@ -1,6 +1,7 @@
 package bendline.trace;
 
 import bendline.geometry.Angles;
+import bendline.geometry.Homography;
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
 import bendline.geometry.PolynomialCurve;
@@ -26,6 +27,7 @@ final class BlankFitter {
     private final double heightPx;
     private final Point pivot;
     private final double freePx;
+    private final int polarity;
 
     /**
      * @param heightPx picture height, pixels
@@ -33,9 +35,15 @@ final class BlankFitter {
      * @param freePx upper hand to tip along the blank, pixels; NaN while it is not known
      */
     BlankFitter(double heightPx, Point pivot, double freePx) {
+        this(heightPx, pivot, freePx, 0);
+    }
+
+    /** @param polarity 1 for a blank brighter than its surroundings, −1 for a darker one, 0 where that may change */
+    BlankFitter(double heightPx, Point pivot, double freePx, int polarity) {
         this.heightPx = heightPx;
         this.pivot = pivot;
         this.freePx = freePx;
+        this.polarity = polarity;
     }
 
     /**
@@ -63,6 +71,12 @@ final class BlankFitter {
         /** The same with the tip elsewhere along the blank. */
         Fit withTip(Polyline moved, double sdPx) {
             return new Fit(moved, acrossSdPx, sdPx, directionSd, blurPx, evidence, coverage, 0);
+        }
+
+        /** The same in other coordinates that differ by hardly more than a shift, so that distances stay as they are. */
+        Fit inOther(Homography map) {
+            return new Fit(
+                    line.map(map::apply), acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, hiddenPx);
         }
 
         /** The same of which so much is missing outside. */
@@ -102,7 +116,7 @@ final class BlankFitter {
         PolynomialCurve curve = PolynomialCurve.through(line.resampled(POINTS), DEGREE);
         int stations = (int) (line.length() / Strip.STEP_PX) + 1;
         double perStation = 2.0 / (stations - 1);
-        Strip strip = new Strip(difference, curve, -1, perStation, stations, reachPx, i -> 8);
+        Strip strip = new Strip(difference, curve, -1, perStation, stations, reachPx, i -> 8, polarity);
         int[] path = ridge(strip);
         double[] q = new double[stations];
         for (int i = 0; i < stations; i++) {
@@ -118,10 +132,6 @@ final class BlankFitter {
         double blur = Math.min(6, RodEnds.median(widths(strip, path), stations / 2, stations));
         Ridge ridge = new Ridge(whole, offsets.sdAt(stations - 1.0), offsets.slopeSdAt(0), blur);
         Fit fit = withTip(difference, ridge);
-        double slip = fit == null ? Double.NaN : fit.line().length() - line.length();
-        if (fit != null && Math.abs(slip) < Math.max(6, 0.04 * line.length())) {
-            return fit;
-        }
         double coverage = fit == null ? 0 : fit.coverage();
         return new Fit(whole, ridge.acrossSdPx(), 0.03 * line.length(), ridge.directionSd(), blur, 0, coverage, 0);
     }
@@ -141,7 +151,8 @@ final class BlankFitter {
                 perStation,
                 stations,
                 reachPx,
-                i -> Math.min(60, Blur.widest(curve.at(first + i * perStation).distance(pivot))));
+                i -> Math.min(60, Blur.widest(curve.at(first + i * perStation).distance(pivot))),
+                polarity);
         int[] path = ridge(strip);
         double[] q = new double[stations];
         for (int i = 0; i < stations; i++) {
@@ -198,7 +209,7 @@ final class BlankFitter {
         int outer = (int) (outwardPx(length) / Strip.STEP_PX);
         int inside = (int) (length / Strip.STEP_PX);
         double widest = 1.5 * ridge.blurPx() + 2.5;
-        Strip strip = new Strip(difference, curve, -1, perStation, inside + outer, 3, i -> widest);
+        Strip strip = new Strip(difference, curve, -1, perStation, inside + outer, 3, i -> widest, polarity);
         double[] q = new double[inside + outer];
         for (int i = 0; i < q.length; i++) {
             for (float s : strip.strength[i]) {

@@ -1,6 +1,7 @@
 package bendline.trace;
 
 import bendline.geometry.Angles;
+import bendline.geometry.Homography;
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
 import bendline.geometry.PolynomialCurve;
@@ -26,18 +27,24 @@ final class MarkFollower {
     /** How clear the blank must be in a frame, share of how clear it is in the marked one. */
     private static final double AS_CLEAR = 0.5;
 
-    /** How much longer or shorter than in the marked frame the blank may come to look, and how fast that is believed. */
-    private static final double MOST_CHANGE = 1.25;
+    /** How well a user marks a tip, and how far from where it is expected the end is looked for, pixels and rod lengths. */
+    private static final double MARK_SD = 2;
 
-    private static final double LENGTH_SHARE = 0.5;
+    private static final double END_REACH = 0.06;
 
-    /** How uncertain that leaves the length, share of it, growing with the root of the frames since the mark. */
+    /** The same for where it comes out of the hand, which may have been out of the picture for long. */
+    private static final double HAND_REACH = 0.15;
+
+    /** How uncertain the tip becomes with the frames since the mark, share of the length, growing with their root. */
     private static final double LENGTH_DRIFT = 0.02;
 
     /** How far from where it is expected the blank is looked for, rod lengths. */
     private static final double REACH = 0.04;
 
     private static final double MOST_REACH = 0.18;
+
+    /** How far a rod is thrust along itself from frame to frame beyond what it did before, rod lengths. */
+    private static final double ALONG = 0.01;
 
     /** Missed frames after which a jerk of the camera is no longer thought of. */
     private static final int JERKS = 2;
@@ -52,17 +59,23 @@ final class MarkFollower {
 
     private static final double MOST_TURN_RAD = Math.toRadians(40);
 
+    /** Share of a line that must lie in the picture for it to be judged at all. */
+    private static final double ENOUGH_IN_VIEW = 0.4;
+
     private final IntFunction<Plane> planes;
+    private final List<Homography> toReference;
     private final List<Double> seconds;
     private final double heightPx;
 
     /**
-     * @param planes a frame's picture in noise units, local coordinates
+     * @param planes a frame's picture in noise units, as it was taken: only so is it known where the picture ends
+     * @param toReference from each plane's pixels to coordinates in which the background stands still
      * @param seconds clip time of each frame
      * @param heightPx picture height, pixels
      */
-    MarkFollower(IntFunction<Plane> planes, List<Double> seconds, double heightPx) {
+    MarkFollower(IntFunction<Plane> planes, List<Homography> toReference, List<Double> seconds, double heightPx) {
         this.planes = planes;
+        this.toReference = toReference;
         this.seconds = seconds;
         this.heightPx = heightPx;
     }
@@ -70,12 +83,16 @@ final class MarkFollower {
     /**
      * What was followed.
      *
-     * @param looks one a frame
-     * @param freePx grip to tip along the blank on the marked frame, pixels
+     * @param looks one a frame, reference coordinates
+     * @param freePx grip to tip along the blank on the marked frame, reference pixels
      */
     record Followed(List<Look> looks, double freePx) {}
 
-    /** @return null where no line joins the marks on their frame */
+    /**
+     * @param grip on the plane of the marked frame, pixels
+     * @param tip likewise
+     * @return null where no line joins the marks on their frame
+     */
     @Nullable
     Followed follow(int frame, Point grip, Point tip) {
         Plane plane = planes.apply(frame);
@@ -85,12 +102,12 @@ final class MarkFollower {
         Polyline shade = dark.between(grip, tip);
         LineSearch search = bright.strength(light) > dark.strength(shade) ? bright : dark;
         Polyline seed = search == bright ? light : shade;
-        BlankFitter fitter = new BlankFitter(heightPx, grip, seed.length());
+        BlankFitter fitter = new BlankFitter(heightPx, grip, seed.length(), search.polarity());
         Fit first = fitter.fitWhole(plane, seed, 5);
         first = fitter.fitWhole(plane, upTo(first.line(), tip), 4);
         Polyline blank = upTo(first.line(), tip);
         double clear = search.strength(blank);
-        if (clear < LEAST_CONTRAST || !standsOut(plane, blank)) {
+        if (clear < LEAST_CONTRAST || !standsOut(search, blank)) {
             return null;
         }
         first = first.withTip(blank, 1);
@@ -98,39 +115,45 @@ final class MarkFollower {
         for (int t = 0; t < looks.length; t++) {
             looks[t] = new Look(seconds.get(t), List.of(), null);
         }
-        looks[frame] = looks[frame].with(first);
-        walk(looks, frame, 1, fitter, search.polarity(), clear);
-        walk(looks, frame, -1, fitter, search.polarity(), clear);
-        return new Followed(List.of(looks), blank.length());
+        looks[frame] = looks[frame].with(first.inOther(toReference.get(frame)));
+        walk(looks, frame, 1, blank, fitter, search.polarity(), clear);
+        walk(looks, frame, -1, blank, fitter, search.polarity(), clear);
+        return new Followed(List.of(looks), looks[frame].chosen().line().length());
     }
 
-    private void walk(Look[] looks, int frame, int direction, BlankFitter fitter, int polarity, double clear) {
-        Polyline last = looks[frame].chosen().line();
-        Polyline before = last;
-        double marked = last.length();
-        double rodPx = marked;
+    private void walk(
+            Look[] looks, int frame, int direction, Polyline blank, BlankFitter fitter, int polarity, double clear) {
+        Polyline last = blank;
+        Polyline before = blank;
+        double endSd = MARK_SD;
+        double handSd = MARK_SD;
         int missed = 0;
         for (int t = frame + direction; t >= 0 && t < looks.length && missed < PATIENCE; t += direction) {
-            Polyline expected = missed == 0 ? onward(before, last) : last;
-            double step = PathChooser.displacement(before, last);
-            Plane plane = planes.apply(t);
-            LineSearch search = new LineSearch(plane, polarity);
-            Fit fit = at(search.moved(expected, REACH * rodPx + 0.7 * step), search, fitter, rodPx);
-            boolean holds = holds(fit, search, clear);
+            Homography carry =
+                    toReference.get(t - direction).then(toReference.get(t).inverse());
+            last = last.map(carry::apply);
+            before = before.map(carry::apply);
+            double step = missed == 0 ? PathChooser.displacement(before, last) : 0;
+            double rodPx = blank.length();
+            LineSearch search = new LineSearch(planes.apply(t), polarity);
+            double reach = REACH * rodPx + 0.7 * step;
+            Polyline moved = search.moved(last, reach, ALONG * rodPx);
+            if (step > REACH * rodPx / 4) {
+                moved = clearer(search, moved, search.moved(onward(before, last), reach, ALONG * rodPx));
+            }
+            Held held = at(moved, search, fitter, endSd, handSd);
+            boolean holds = holds(held.fit, search, clear);
             if (!holds && missed < JERKS) {
-                fit = at(search.moved(expected, MOST_REACH * rodPx), search, fitter, rodPx);
-                holds = holds(fit, search, clear);
+                moved = search.moved(last, MOST_REACH * rodPx, MOST_REACH * rodPx);
+                held = at(moved, search, fitter, endSd, handSd);
+                holds = holds(held.fit, search, clear);
             }
             if (holds) {
-                double lengthSd = LENGTH_DRIFT * Math.sqrt(Math.abs(t - frame)) * marked;
-                looks[t] = looks[t].with(fit.withTip(fit.line(), Math.hypot(fit.alongSdPx(), lengthSd)));
-                // The camera comes nearer, and a rod that straightens turns more of itself to it.
-                double now = Math.max(
-                        marked / MOST_CHANGE,
-                        Math.min(marked * MOST_CHANGE, fit.line().length()));
-                rodPx += LENGTH_SHARE * (now - rodPx);
+                looks[t] = looks[t].with(reported(held.fit, Math.abs(t - frame)).inOther(toReference.get(t)));
                 before = last;
-                last = fit.line().cut(rodPx);
+                last = held.fit.line();
+                endSd = held.fit.alongSdPx();
+                handSd = Math.min(END_REACH * rodPx, held.handSdPx);
                 missed = 0;
             } else {
                 missed++;
@@ -138,15 +161,56 @@ final class MarkFollower {
         }
     }
 
-    private static Fit at(Polyline near, LineSearch search, BlankFitter fitter, double rodPx) {
-        Fit fit = fitter.fitWhole(search.plane(), near, 5);
-        return fitter.fitWhole(search.plane(), fit.line().cut(rodPx), 4);
+    /** What is said of a fit: a tip so thin may have been given up bit by bit, which no single frame shows. */
+    private static Fit reported(Fit fit, int framesFromMark) {
+        Polyline line = fit.line();
+        double drift = LENGTH_DRIFT * Math.sqrt(framesFromMark) * line.length();
+        return fit.withTip(line, Math.hypot(fit.alongSdPx(), drift));
+    }
+
+    /**
+     * A blank that has been found again.
+     *
+     * @param fit its line, from the hand to the tip
+     * @param handSdPx how well is known where the hand is along it, pixels
+     */
+    private record Held(Fit fit, double handSdPx) {}
+
+    /** The line on the blank whose ends lie where the picture and what was known before say. */
+    private static Held at(Polyline near, LineSearch search, BlankFitter fitter, double endSd, double handSd) {
+        double drift = ALONG * near.length();
+        Polyline line =
+                clearer(search, near, fitter.fitWhole(search.plane(), near, 9).line());
+        LineEnd tip = LineEnd.of(search, line, END_REACH * near.length(), Math.hypot(endSd, drift))
+                .within(drift);
+        line = tip.moved(line);
+        LineEnd hand = LineEnd.of(search, line.reversed(), HAND_REACH * near.length(), Math.hypot(handSd, drift));
+        line = hand.reached(line.reversed()).reversed();
+        Fit fit = fitter.fitWhole(search.plane(), line, 4);
+        Polyline fitted = clearer(search, line, fit.line());
+        return new Held(fit.withTip(withoutGuesses(search, fitted, line.length()), tip.sdPx()), hand.sdPx());
+    }
+
+    /** A fit bends a line towards anything thin; where that leads it off the blank, it is better left as it was. */
+    private static Polyline clearer(LineSearch search, Polyline line, Polyline fitted) {
+        Polyline cut = fitted.cut(line.length());
+        return search.strength(cut) >= search.strength(line) ? cut : line;
+    }
+
+    /** What the picture doesn't show of a line can't be fitted, and would drift from frame to frame: it is drawn on instead. */
+    private static Polyline withoutGuesses(LineSearch search, Polyline line, double rodPx) {
+        Polyline shown = search.inView(line);
+        boolean all = shown == null || shown.length() > 0.97 * line.length();
+        return all ? line.cut(rodPx) : ToTheHand.drawn(shown, rodPx, POINTS);
     }
 
     private static boolean holds(Fit fit, LineSearch search, double clear) {
-        return !winds(fit.line())
-                && search.strength(fit.line()) >= AS_CLEAR * clear
-                && standsOut(search.plane(), fit.line());
+        Polyline shown = search.inView(fit.line());
+        return shown != null
+                && shown.length() > ENOUGH_IN_VIEW * fit.line().length()
+                && !winds(fit.line())
+                && search.strength(shown) >= AS_CLEAR * clear
+                && standsOut(search, shown);
     }
 
     /** Whether the inner part, where a blank is stiff, turns away: the line has slid inwards past the hand and winds about there. */
@@ -160,24 +224,29 @@ final class MarkFollower {
         return false;
     }
 
-    /** The line where it will be if it goes on as it did, outer ends matched. */
+    /**
+     * The line where it will be if it goes on across itself as it did. How far it moved along itself is hardly seen, and taken
+     * twice it would run away.
+     */
     private static Polyline onward(Polyline before, Polyline last) {
-        double length = Math.min(before.length(), last.length());
         List<Point> points = new ArrayList<>(POINTS);
         for (int k = 0; k < POINTS; k++) {
-            double inside = length * (1 - k / (POINTS - 1.0));
-            Point now = last.at(last.length() - inside);
-            Point was = before.at(before.length() - inside);
-            points.add(now.plus(now.minus(was)));
+            double share = k / (POINTS - 1.0);
+            Point t = last.tangentAt(share * last.length());
+            Point normal = new Point(-t.y(), t.x());
+            Point now = last.at(share * last.length());
+            double moved = now.minus(before.at(share * before.length())).dot(normal);
+            points.add(now.plus(normal.times(moved)));
         }
         return new Polyline(points);
     }
 
     /** Whether the ridge on a line is stronger than on lines beside it: in noise and ripples any line shows something. */
-    private static boolean standsOut(Plane plane, Polyline line) {
+    private static boolean standsOut(LineSearch search, Polyline line) {
         var curve = PolynomialCurve.through(line.resampled(POINTS), BlankFitter.DEGREE);
         int stations = (int) Math.max(12, line.length() / Strip.STEP_PX / 2);
-        Strip strip = new Strip(plane, curve, -1, 2.0 / (stations - 1), stations, BESIDE_PX + 4, i -> 5);
+        Strip strip = new Strip(
+                search.plane(), curve, -1, 2.0 / (stations - 1), stations, BESIDE_PX + 4, i -> 5, search.polarity());
         double[] on = new double[stations];
         double[] beside = new double[2 * stations];
         for (int i = 0; i < stations; i++) {

@@ -9,12 +9,14 @@ import bendline.geometry.Point;
 import bendline.image.Area;
 import bendline.image.Luma;
 import bendline.image.Plane;
-import bendline.image.Warp;
 import bendline.scene.CameraMotion;
 import bendline.scene.Mark;
 import bendline.scene.Setup;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.function.DoubleConsumer;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What a user's marks add: a check on the rod that was found without them, and a start where none was. */
@@ -26,6 +28,9 @@ final class MarkedRod {
     private static final double MOST = 0.5;
     /** Grey levels to one unit of noise when pictures are searched as they are. */
     private static final float GREY_A_UNIT = 6;
+
+    /** How far from the marked grip pictures are kept, in distances of the marks: the hands wander. */
+    private static final double AROUND = 1.6;
 
     private final ClipInfo info;
     private final Mark mark;
@@ -65,20 +70,20 @@ final class MarkedRod {
     /** Follows the rod from the marks. */
     Trace follow(Footage footage, CameraMotion motion, DoubleConsumer progress) {
         int frame = frame();
-        Homography map = motion.toReference().get(frame);
-        Point grip = map.apply(mark.grip());
-        Point tip = map.apply(mark.tip());
-        Area area = around(grip, 1.6 * grip.distance(tip) + 40);
+        Area area = needed(motion);
         Point origin = new Point(area.left(), area.top());
+        List<Homography> maps = motion.toReference().stream()
+                .map(m -> Homography.shift(origin.x(), origin.y()).then(m))
+                .toList();
         try (DifferenceStore store = new DifferenceStore()) {
             try (LumaReader reader = footage.lumas()) {
                 for (Frame f = reader.next(); f != null; f = reader.next()) {
-                    store.add(inUnits(Warp.apply(f.luma(), motion.toReference().get(f.index()), area)));
+                    store.add(inUnits(f.luma(), area));
                     progress.accept((f.index() + 1.0) / info.frames());
                 }
             }
-            MarkFollower.Followed followed = new MarkFollower(store::get, info.times(), info.height())
-                    .follow(frame, grip.minus(origin), tip.minus(origin));
+            MarkFollower.Followed followed = new MarkFollower(store::get, maps, info.times(), info.height())
+                    .follow(frame, mark.grip().minus(origin), mark.tip().minus(origin));
             if (followed == null) {
                 return RodTracker.nothing(
                         info, motion, "no line joins the two marks on their frame; mark the grip and the tip anew");
@@ -88,23 +93,36 @@ final class MarkedRod {
             List<Look> looks = followed.looks();
             Tracked noRig = Tracked.notSeen(null, "the rig is looked for only where the background shows");
             List<Tracked> rigs = looks.stream().map(l -> noRig).toList();
-            return new TraceBuilder(info, motion, length, origin).build(looks, rigs);
+            return new TraceBuilder(info, motion, length, new Point(0, 0), true).build(looks, rigs);
         }
     }
 
-    private Area around(Point centre, double reach) {
-        int left = (int) Math.max(0, Math.min(info.width() - 16.0, centre.x() - reach));
-        int top = (int) Math.max(0, Math.min(info.height() - 16.0, centre.y() - reach));
-        int right = (int) Math.max(left + 16.0, Math.min(info.width(), centre.x() + reach));
-        int bottom = (int) Math.max(top + 16.0, Math.min(info.height(), centre.y() + reach));
+    /** What must be kept of the pictures to have the surroundings of the mark in all of them, however the camera moves. */
+    private Area needed(CameraMotion motion) {
+        Point grip = motion.toReference(frame(), mark.grip());
+        double reach = AROUND * mark.grip().distance(mark.tip()) + 40;
+        List<Point> corners = IntStream.range(0, info.frames())
+                .boxed()
+                .flatMap(t -> Stream.of(new Point(-reach, -reach), new Point(reach, reach))
+                        .map(corner -> motion.toPicture(t, grip.plus(corner))))
+                .toList();
+        DoubleSummaryStatistics x = corners.stream().mapToDouble(Point::x).summaryStatistics();
+        DoubleSummaryStatistics y = corners.stream().mapToDouble(Point::y).summaryStatistics();
+        int left = (int) Math.max(0, Math.min(info.width() - 16.0, x.getMin()));
+        int top = (int) Math.max(0, Math.min(info.height() - 16.0, y.getMin()));
+        int right = (int) Math.max(left + 16.0, Math.min(info.width(), x.getMax()));
+        int bottom = (int) Math.max(top + 16.0, Math.min(info.height(), y.getMax()));
         return new Area(left, top, right - left, bottom - top);
     }
 
-    private static Plane inUnits(Luma luma) {
-        float[] out = new float[luma.pixels().length];
-        for (int i = 0; i < out.length; i++) {
-            out[i] = ((luma.pixels()[i] & 0xff) - 128) / GREY_A_UNIT;
+    private static Plane inUnits(Luma luma, Area area) {
+        float[] out = new float[area.width() * area.height()];
+        for (int row = 0; row < area.height(); row++) {
+            int from = (area.top() + row) * luma.width() + area.left();
+            for (int column = 0; column < area.width(); column++) {
+                out[row * area.width() + column] = ((luma.pixels()[from + column] & 0xff) - 128) / GREY_A_UNIT;
+            }
         }
-        return new Plane(luma.width(), luma.height(), out);
+        return new Plane(area.width(), area.height(), out);
     }
 }

@@ -17,6 +17,7 @@ final class Strip {
     private static final double[] WIDTHS_PX = {2, 3, 4.5, 7, 11, 17, 26, 38};
 
     private final int reach;
+    private final int polarity;
     /** Ridge strength by station and offset index; offset 0 is at index {@link #reach}. */
     final float[][] strength;
     /** Width at which that strength was found, pixels. */
@@ -30,6 +31,7 @@ final class Strip {
      * @param stations how many
      * @param reachPx how far to look to either side, pixels
      * @param widestPx widest picture of the blank to allow for at each station, pixels; not falling
+     * @param polarity 1 where only what is brighter than its surroundings counts, −1 for darker, 0 where either does
      */
     Strip(
             Plane difference,
@@ -38,7 +40,9 @@ final class Strip {
             double perStation,
             int stations,
             double reachPx,
-            IntToDoubleFunction widestPx) {
+            IntToDoubleFunction widestPx,
+            int polarity) {
+        this.polarity = polarity;
         reach = (int) Math.ceil(reachPx / STEP_PX);
         int n = 2 * reach + 1;
         strength = new float[stations][n];
@@ -104,7 +108,7 @@ final class Strip {
                 double in = mean(sum, at - half, at + half);
                 double a = in - mean(sum, at - half - gap - flank, at - half - gap);
                 double b = in - mean(sum, at + half + gap, at + half + gap + flank);
-                if (a * b > 0) {
+                if (a * b > 0 && polarity * a >= 0) {
                     double c = Math.min(Math.abs(a), Math.abs(b));
                     float s = (float) (c * Math.sqrt(w));
                     if (s > strength[station][k]) {

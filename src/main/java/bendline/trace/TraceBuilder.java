@@ -23,13 +23,22 @@ final class TraceBuilder {
     /** Floor under the direction at the grip, which is a continuation past the hands, radians. */
     private static final double DIRECTION_FLOOR = 0.012;
 
+    private static final String OUTSIDE = "out of the picture";
+
     private final ClipInfo info;
     private final CameraMotion motion;
     private final RodLength.Estimate length;
     private final Point origin;
+    private final boolean asFollowed;
 
     /** @param origin of the coordinates that curves and blobs come in, reference picture */
     TraceBuilder(ClipInfo info, CameraMotion motion, RodLength.Estimate length, Point origin) {
+        this(info, motion, length, origin, false);
+    }
+
+    /** @param asFollowed whether lines already reach to the hand, so that none is drawn on to the rod's length */
+    TraceBuilder(ClipInfo info, CameraMotion motion, RodLength.Estimate length, Point origin, boolean asFollowed) {
+        this.asFollowed = asFollowed;
         this.info = info;
         this.motion = motion;
         this.length = length;
@@ -53,26 +62,29 @@ final class TraceBuilder {
         Point tip = line.at(line.length() + fit.hiddenPx());
         // The 68 % radius of two independent errors: 1.5 of either where they are alike, the larger where one is.
         double sd = Math.sqrt(sq(fit.alongSdPx()) + sq(fit.acrossSdPx()) + 2 * sq(FLOOR_PX));
-        Point inPicture = motion.toPicture(t, tip);
-        boolean inside = inPicture.x() >= 0
-                && inPicture.y() >= 0
-                && inPicture.x() < info.width()
-                && inPicture.y() < info.height();
-        Polyline blank = ToTheHand.drawn(line, length.along(line) - fit.hiddenPx(), BLANK_POINTS);
+        double free = asFollowed ? line.length() : length.along(line);
+        Polyline blank = ToTheHand.drawn(line, free - fit.hiddenPx(), BLANK_POINTS);
         double gripSd = Math.hypot(length.freeSdPx(), sd);
         return new FrameTrace(
                 t,
                 seconds,
-                Tracked.seen(blank.first(), gripSd),
-                tracked(tip, sd, inside, fit.hiddenPx() == 0 && fit.coverage() >= WHOLE),
+                inside(t, blank.first())
+                        ? Tracked.seen(blank.first(), gripSd)
+                        : Tracked.notSeen(blank.first(), OUTSIDE),
+                tracked(tip, sd, inside(t, tip), fit.hiddenPx() == 0 && fit.coverage() >= WHOLE),
                 rig,
                 blank,
                 Math.hypot(DIRECTION_FLOOR, 2 * fit.directionSd()));
     }
 
+    private boolean inside(int t, Point inReference) {
+        Point p = motion.toPicture(t, inReference);
+        return p.x() >= 0 && p.y() >= 0 && p.x() < info.width() && p.y() < info.height();
+    }
+
     private Tracked tracked(Point tip, double sd, boolean inside, boolean whole) {
         if (!inside) {
-            return Tracked.notSeen(tip, "out of the picture");
+            return Tracked.notSeen(tip, OUTSIDE);
         }
         if (sd > TOO_VAGUE * length.freePx()) {
             return Tracked.notSeen(tip, "how far out the blank reaches is not known well enough");

@@ -21,6 +21,7 @@ final class RealFootage {
 
     /** A stretch in which a person labelled the rod, followed from one mark. */
     static final List<Stretch> STRETCHES = List.of(
+            new Stretch("rod-bent-portrait.mp4", "rod-bent-portrait", 436, 404, 524),
             new Stretch("rod-bent-portrait.mp4", "rod-bent-portrait", 404, 396, 436),
             new Stretch("rod-bent-portrait.mp4", "rod-bent-portrait", 516, 508, 524),
             new Stretch("rod-bent-clutter.mp4", "rod-bent-clutter", 602, 594, 618),

@@ -64,8 +64,31 @@ class LineSearchTest {
     void aLineThatMovedIsFoundAgainAndNotSlidAlong() {
         Polyline was = arc(60, 80);
         Polyline is = arc(78, 69);
-        Polyline found = new LineSearch(picture(is, 4, 3), 1).moved(was, 30);
+        Polyline found = new LineSearch(picture(is, 4, 3), 1).moved(was, 30, 30);
         assertThat(apart(found, is)).isLessThan(1);
         assertThat(found.last().distance(is.last())).isEqualTo(0, offset(6.0));
+    }
+
+    @Test
+    void aLineThatBentMoreIsFoundWithItsNewShape() {
+        Polyline was = arc(60, 80);
+        List<Point> bent = new ArrayList<>();
+        for (int i = 0; i <= 60; i++) {
+            double u = i / 60.0;
+            bent.add(was.at(u * was.length()).plus(new Point(-9 * u * u, 6 * u * u)));
+        }
+        Polyline is = new Polyline(bent);
+        Polyline found = new LineSearch(picture(is, 4, 4), 1).moved(was, 12, 3);
+        assertThat(apart(found, is)).isLessThan(1.5);
+    }
+
+    @Test
+    void ofALineHalfOutOfThePictureTheOtherHalfIsInView() {
+        Polyline half = new Polyline(List.of(new Point(-100, 120), new Point(100, 120)));
+        Polyline shown = new LineSearch(Plane.zeros(WIDTH, HEIGHT), 1).inView(half);
+        assertThat(shown).isNotNull();
+        assertThat(shown.length()).isEqualTo(100, offset(6.0));
+        assertThat(new LineSearch(Plane.zeros(WIDTH, HEIGHT), 1).inView(half.map(p -> p.minus(new Point(200, 0)))))
+                .isNull();
     }
 }
