@@ -32,10 +32,12 @@ public final class Analyser {
 
     /** The same for a clip that is open already, for example one that was turned by hand. */
     public ClipAnalysis analyse(Footage footage, Setup setup, Progress progress) {
-        ClipInfo info = timed(footage.survey(f -> progress.at("Reading the clip", f)), setup);
-        new MarkCheck(info).check(setup.marks());
-        Trace trace = RodTracker.follow(footage, info, setup, f -> progress.at("Following the rod", f));
-        List<Stroke> strokes = new StrokeTimer().time(trace, setup, info.slowMotion());
+        ClipInfo read = timed(footage.survey(f -> progress.at("Reading the clip", f)), setup);
+        new MarkCheck(read).check(setup.marks());
+        Trace trace = RodTracker.follow(footage, read, setup, f -> progress.at("Following the rod", f));
+        ClipInfo played = Timekeeper.inferred(read, trace, setup);
+        List<Stroke> strokes = new StrokeTimer().time(trace, setup, played.slowMotion());
+        ClipInfo info = Timekeeper.checked(played, trace, setup, strokes);
         TechniqueReview technique = new TechniqueReview();
         List<CastAnalysis> casts = strokes.stream()
                 .map(s -> new CastAnalysis(s, technique.review(s)))
@@ -50,15 +52,6 @@ public final class Analyser {
         if (given == null) {
             return info;
         }
-        return new ClipInfo(
-                info.width(),
-                info.height(),
-                info.frames(),
-                info.durationSeconds(),
-                info.rotationDegrees(),
-                info.mirrored(),
-                new SlowMotion(given, "as you gave it"),
-                info.times(),
-                info.notes());
+        return info.with(new SlowMotion(given, "as you gave it"));
     }
 }

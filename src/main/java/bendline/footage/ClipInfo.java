@@ -32,6 +32,17 @@ public record ClipInfo(
         notes = List.copyOf(notes);
     }
 
+    /** The same with another relation of clip time to real time. */
+    public ClipInfo with(SlowMotion other) {
+        return new ClipInfo(width, height, frames, durationSeconds, rotationDegrees, mirrored, other, times, notes);
+    }
+
+    /** The same with other notes. */
+    public ClipInfo with(List<String> others) {
+        return new ClipInfo(
+                width, height, frames, durationSeconds, rotationDegrees, mirrored, slowMotion, times, others);
+    }
+
     /** Median step between frames, seconds of clip time. */
     public double medianStepSeconds() {
         double[] steps = new double[Math.max(0, times.size() - 1)];

@@ -44,7 +44,7 @@ record SlowMotionTag(double captureRate, boolean segments) {
      */
     SlowMotion read(double step) {
         if (!(captureRate > 0) || !(step > 0)) {
-            return new SlowMotion(1, "as played: the clip carries no capture rate");
+            return new SlowMotion(1, "as played: the clip carries no capture rate", false);
         }
         double stored = 1 / step;
         double factor = captureRate / stored;
