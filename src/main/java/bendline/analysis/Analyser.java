@@ -34,7 +34,12 @@ public final class Analyser {
     public ClipAnalysis analyse(Footage footage, Setup setup, Progress progress) {
         ClipInfo read = timed(footage.survey(f -> progress.at("Reading the clip", f)), setup);
         new MarkCheck(read).check(setup.marks());
-        Trace trace = RodTracker.follow(footage, read, setup, f -> progress.at("Following the rod", f));
+        Trace trace = RodTracker.follow(
+                footage,
+                read,
+                setup,
+                f -> progress.at("Following the rod", f),
+                sight -> progress.firstLook(FirstLook.of(read, sight, setup)));
         ClipInfo played = Timekeeper.inferred(read, trace, setup);
         List<Stroke> strokes = new StrokeTimer().time(trace, setup, played.slowMotion());
         ClipInfo info = Timekeeper.checked(played, trace, setup, strokes);

@@ -14,4 +14,7 @@ public interface Progress {
      * @param fraction 0 to 1 of that stage
      */
     void at(String stage, double fraction);
+
+    /** Told once, before the long work begins, what the clip is good for. */
+    default void firstLook(FirstLook look) {}
 }

@@ -1,12 +1,14 @@
 package bendline.cli;
 
+import bendline.analysis.FirstLook;
 import bendline.analysis.Progress;
+import java.io.PrintWriter;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
 import org.jspecify.annotations.Nullable;
 
-/** A progress bar a stage, on the error stream. */
+/** A progress bar a stage, on the error stream, and in between a word on what the clip is good for. */
 final class Bars implements Progress, AutoCloseable {
 
     private static final int STEPS = 100;
@@ -15,16 +17,25 @@ final class Bars implements Progress, AutoCloseable {
     private @Nullable String stage;
     private @Nullable ProgressBar bar;
 
-    private Bars(boolean shown) {
+    private final @Nullable PrintWriter words;
+
+    private Bars(boolean shown, @Nullable PrintWriter words) {
         this.shown = shown;
+        this.words = words;
     }
 
+    /** Neither bars nor words. */
     static Bars silent() {
-        return new Bars(false);
+        return new Bars(false, null);
     }
 
-    static Bars onConsole() {
-        return new Bars(true);
+    /**
+     * Words, and bars too where somebody watches.
+     *
+     * @param words where to print
+     */
+    static Bars saying(PrintWriter words, boolean watched) {
+        return new Bars(watched, words);
     }
 
     @Override
@@ -42,6 +53,22 @@ final class Bars implements Progress, AutoCloseable {
                     .build();
         }
         bar.stepTo(Math.round(STEPS * Math.max(0, Math.min(1, fraction))));
+    }
+
+    @Override
+    public synchronized void firstLook(FirstLook look) {
+        if (words == null) {
+            return;
+        }
+        close();
+        words.println("What this clip is good for:");
+        look.says().forEach(s -> words.println("  " + s));
+        if (!look.advice().isEmpty()) {
+            words.println("Next time:");
+            look.advice().forEach(s -> words.println("  " + s));
+        }
+        words.println();
+        words.flush();
     }
 
     @Override

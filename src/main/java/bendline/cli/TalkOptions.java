@@ -36,8 +36,8 @@ final class TalkOptions {
         return quiet;
     }
 
-    /** Bars on the console, or nothing where nobody would see them. */
+    /** Bars where somebody watches, words unless they are unwanted. */
     Bars bars() {
-        return quiet || System.console() == null ? Bars.silent() : Bars.onConsole();
+        return quiet ? Bars.silent() : Bars.saying(spec.commandLine().getOut(), System.console() != null);
     }
 }

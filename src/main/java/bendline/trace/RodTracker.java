@@ -6,9 +6,7 @@ import bendline.footage.Frame;
 import bendline.footage.LumaReader;
 import bendline.geometry.Homography;
 import bendline.geometry.Point;
-import bendline.geometry.Polyline;
 import bendline.image.Area;
-import bendline.image.PackedPlane;
 import bendline.image.Plane;
 import bendline.scene.Backdrop;
 import bendline.scene.CameraMotion;
@@ -28,9 +26,6 @@ public final class RodTracker {
     /** Frames, spread over the clip, from which pivot and length are learnt. */
     private static final int SCOUT_FRAMES = 32;
 
-    /** Places at which the rod may be held that are looked at. */
-    private static final int PLACES = 4;
-
     /** Curves looked for in a frame, and how many of them are fitted. */
     private static final int CANDIDATES = 5;
 
@@ -42,8 +37,6 @@ public final class RodTracker {
     /** How far from the pivot the tip may be, in free lengths: the hands wander about the pivot. */
     private static final double REACH = 1.25;
 
-    /** Hands at 1.5 m over a free length of 3 m, with some to spare: how far below the hands a tip can be, free lengths. */
-    private static final double STEEPEST_DOWN = 0.6;
     /** Least of the blank that must show for the rest to be drawn on, free lengths. */
     private static final double SHORTEST = 0.55;
     /** How far the upper hand strays from the pivot in a cast, free lengths; a reach and a step are about 0.3. */
@@ -70,28 +63,39 @@ public final class RodTracker {
      * @return a trace whose {@link Trace#trouble()} says why, where no rod was found
      */
     public static Trace follow(Footage footage, ClipInfo info, Setup setup, DoubleConsumer progress) {
+        return follow(footage, info, setup, progress, sight -> {});
+    }
+
+    /**
+     * The same.
+     *
+     * @param first told once, before the rod is followed, what a few pictures show
+     */
+    public static Trace follow(
+            Footage footage, ClipInfo info, Setup setup, DoubleConsumer progress, Consumer<FirstSight> first) {
         if (info.frames() < 8) {
             return nothing(info, still(info), "the clip has only " + info.frames() + " frames; film the whole cast");
         }
         MarkedRod marked = MarkedRod.of(info, setup);
         double own = marked == null ? 1 : 0.6;
         Scene scene = Scene.survey(footage, info, share -> progress.accept(own * 0.3 * share));
-        Trace trace = new RodTracker(footage, info, scene, share -> progress.accept(own * share)).follow();
+        Trace trace = new RodTracker(footage, info, scene, share -> progress.accept(own * share)).follow(first);
         return marked == null || marked.agrees(trace)
                 ? trace
                 : marked.follow(footage, scene.motion(), share -> progress.accept(own + (1 - own) * share));
     }
 
-    private Trace follow() {
-        List<PackedPlane> scouts = scouts();
-        List<Point> pivots = pivots(scouts);
+    private Trace follow(Consumer<FirstSight> first) {
+        Scouts scouts = scouts();
+        List<Point> pivots = scouts.pivots();
+        Hands hands = pivots.isEmpty() ? null : scouts.hands(pivots);
+        first.accept(scouts.sight(scene.motion(), hands));
         if (pivots.isEmpty()) {
             return nothing(
                     info,
                     scene.motion(),
                     "nothing thin moves about a fixed point; film side-on with the whole rod in view");
         }
-        Hands hands = hands(scouts, pivots);
         if (hands == null || hands.curves().size() < ENOUGH_FRAMES * scouts.size()) {
             return nothing(
                     info,
@@ -142,59 +146,16 @@ public final class RodTracker {
         return new TraceBuilder(info, scene.motion(), length, origin).build(looks, rigs.choose(looks));
     }
 
-    private List<PackedPlane> scouts() {
-        List<PackedPlane> out = new ArrayList<>();
+    private Scouts scouts() {
+        Scouts out = new Scouts(info.width(), info.height());
         int step = Math.max(1, info.frames() / SCOUT_FRAMES);
         Area whole = new Area(0, 0, info.width(), info.height());
         eachFrame(0.3, 0.4, frame -> {
             if (frame.index() % step == step / 2) {
-                out.add(PackedPlane.of(difference(scene.backdrop(), frame, whole)));
+                out.add(frame.seconds(), difference(scene.backdrop(), frame, whole));
             }
         });
         return out;
-    }
-
-    private List<Point> pivots(List<PackedPlane> scouts) {
-        PivotFinder finder = new PivotFinder(info.width(), info.height(), 0.5 * info.height());
-        for (PackedPlane scout : scouts) {
-            finder.add(scout.unpacked());
-        }
-        return finder.best(PLACES);
-    }
-
-    /** The likeliest place, moved to where its curves say that they are held. */
-    private @Nullable Hands hands(List<PackedPlane> scouts, List<Point> places) {
-        Hands likeliest = Hands.likeliest(
-                places.stream().map(p -> new Hands(p, curves(scouts, p))).toList());
-        if (likeliest == null) {
-            return null;
-        }
-        Point meeting = likeliest.meeting();
-        Hands moved = new Hands(meeting, curves(scouts, meeting));
-        return Hands.likeliest(List.of(moved, likeliest));
-    }
-
-    /** The best curve from a place in each scouted frame, where there is one. */
-    private List<Polyline> curves(List<PackedPlane> scouts, Point pivot) {
-        double reach = info.width() >= info.height() ? 0.8 * info.height() : 0.6 * info.height();
-        PolarSearch search = new PolarSearch(0.055 * info.height(), reach);
-        BlankFitter fitter = new BlankFitter(info.height(), pivot, Double.NaN);
-        List<Polyline> out = new ArrayList<>();
-        for (PackedPlane scout : scouts) {
-            Plane plane = scout.unpacked();
-            for (PolarSearch.Candidate c : search.find(plane, pivot, 1)) {
-                Fit fit = underground(c.curve()) ? null : fitter.fit(plane, c.curve(), 14, 9, 6);
-                if (fit != null) {
-                    out.add(fit.line());
-                }
-            }
-        }
-        return out;
-    }
-
-    /** Whether a curve leads so steeply down that a rod held at chest height would be in the ground: a leg does. */
-    private static boolean underground(Polyline curve) {
-        return curve.last().y() - curve.first().y() > STEEPEST_DOWN * curve.length();
     }
 
     /** Whether most of the blank shows and, drawn on, it is held near where the hands are. */
@@ -234,7 +195,7 @@ public final class RodTracker {
             store.add(plane);
             List<Fit> fits = new ArrayList<>();
             for (PolarSearch.Candidate c : search.find(plane, pivot, CANDIDATES)) {
-                boolean asked = fits.size() < FITTED && !underground(c.curve());
+                boolean asked = fits.size() < FITTED && !Scouts.underground(c.curve());
                 Fit fit = asked ? fitter.fit(plane, c.curve(), 14, 7) : null;
                 if (fit != null && held(fit, pivot, rod)) {
                     fits.add(fit);

@@ -1,0 +1,123 @@
+package bendline.trace;
+
+import bendline.geometry.Point;
+import bendline.geometry.Polyline;
+import bendline.image.PackedPlane;
+import bendline.image.Plane;
+import bendline.scene.CameraMotion;
+import bendline.trace.BlankFitter.Fit;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** A few difference pictures, spread over a clip, from which is learnt where the rod is held and how long it looks. */
+final class Scouts {
+
+    /** Places at which the rod may be held that are looked at. */
+    private static final int PLACES = 4;
+
+    /** Hands at 1.5 m over a free length of 3 m, with some to spare: how far below the hands a tip can be, free lengths. */
+    private static final double STEEPEST_DOWN = 0.6;
+
+    /** A curve that ends so near to the edge of the picture may go on outside, shares of the height. */
+    private static final double EDGE = 0.012;
+
+    /**
+     * One picture.
+     *
+     * @param seconds clip time
+     * @param difference from the background, noise units
+     */
+    private record Scout(double seconds, PackedPlane difference) {}
+
+    private final int width;
+    private final int height;
+    private final List<Scout> scouts = new ArrayList<>();
+
+    /** For pictures of one size, pixels. */
+    Scouts(int width, int height) {
+        this.width = width;
+        this.height = height;
+    }
+
+    void add(double seconds, Plane difference) {
+        scouts.add(new Scout(seconds, PackedPlane.of(difference)));
+    }
+
+    int size() {
+        return scouts.size();
+    }
+
+    /** Where moving lines meet, the likeliest first. */
+    List<Point> pivots() {
+        PivotFinder finder = new PivotFinder(width, height, 0.5 * height);
+        for (Scout scout : scouts) {
+            finder.add(scout.difference().unpacked());
+        }
+        return finder.best(PLACES);
+    }
+
+    /** The likeliest place, moved to where its curves say that they are held; null if no curve leads from any. */
+    @Nullable
+    Hands hands(List<Point> places) {
+        Hands likeliest = Hands.likeliest(
+                places.stream().map(p -> new Hands(p, curves(p))).toList());
+        if (likeliest == null) {
+            return null;
+        }
+        Point meeting = likeliest.meeting();
+        Hands moved = new Hands(meeting, curves(meeting));
+        return Hands.likeliest(List.of(moved, likeliest));
+    }
+
+    /** What the pictures show to people. */
+    FirstSight sight(CameraMotion motion, @Nullable Hands hands) {
+        RodLength.Estimate length = hands == null || hands.curves().isEmpty() ? null : hands.length();
+        List<FirstSight.Sight> sights = new ArrayList<>();
+        for (Scout scout : scouts) {
+            Polyline curve = length == null ? null : curve(scout, hands.pivot());
+            boolean rod = curve != null && curve.length() > (1 - RodLength.SAME) * length.along(curve);
+            boolean edge = curve != null && atEdge(curve.last());
+            sights.add(new FirstSight.Sight(scout.seconds(), rod || edge, edge));
+        }
+        return length == null
+                ? new FirstSight(motion, sights, Double.NaN, Double.NaN)
+                : new FirstSight(motion, sights, length.freePx(), Math.expm1(2 * length.lean()));
+    }
+
+    private boolean atEdge(Point p) {
+        double margin = EDGE * height;
+        return p.x() < margin || p.y() < margin || p.x() > width - margin || p.y() > height - margin;
+    }
+
+    /** The best curve from a place in each picture, where there is one. */
+    private List<Polyline> curves(Point pivot) {
+        List<Polyline> out = new ArrayList<>();
+        for (Scout scout : scouts) {
+            Polyline curve = curve(scout, pivot);
+            if (curve != null) {
+                out.add(curve);
+            }
+        }
+        return out;
+    }
+
+    private @Nullable Polyline curve(Scout scout, Point pivot) {
+        double reach = width >= height ? 0.8 * height : 0.6 * height;
+        PolarSearch search = new PolarSearch(0.055 * height, reach);
+        BlankFitter fitter = new BlankFitter(height, pivot, Double.NaN);
+        Plane plane = scout.difference().unpacked();
+        for (PolarSearch.Candidate c : search.find(plane, pivot, 1)) {
+            Fit fit = underground(c.curve()) ? null : fitter.fit(plane, c.curve(), 14, 9, 6);
+            if (fit != null) {
+                return fit.line();
+            }
+        }
+        return null;
+    }
+
+    /** Whether a curve leads so steeply down that a rod held at chest height would be in the ground: a leg does. */
+    static boolean underground(Polyline curve) {
+        return curve.last().y() - curve.first().y() > STEEPEST_DOWN * curve.length();
+    }
+}
