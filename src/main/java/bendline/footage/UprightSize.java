@@ -15,8 +15,12 @@ record UprightSize(int squareWidth, int squareHeight, int divisor, Turn turn) {
     /** A little more than 4K, so that one frame of any clip takes at most this many bytes of grey. */
     static final int MOST_PIXELS = 9_000_000;
 
+    /** Pixels this nearly square count as square: it bends no angle by more than 0.15°, and nothing need be scaled. */
+    private static final double NEARLY_SQUARE = 0.005;
+
     /** The longer side of a pixel is stretched, never the shorter one squeezed, so no detail is lost below 4K. */
-    static UprightSize of(int width, int height, double pixelAspect, Turn turn) {
+    static UprightSize of(int width, int height, double statedAspect, Turn turn) {
+        double pixelAspect = Math.abs(statedAspect - 1) < NEARLY_SQUARE ? 1 : statedAspect;
         double squareWidth = pixelAspect > 1 ? width * pixelAspect : width;
         double squareHeight = pixelAspect < 1 ? height / pixelAspect : height;
         int divisor = 1;

@@ -6,6 +6,7 @@ import bendline.image.Luma;
 import bendline.image.Plane;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the reference picture looks like when nothing moves in it, and how much it flickers.
@@ -29,6 +30,11 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
     /** The share of frames whose straying the noise covers; a blank passes over a pixel in far fewer than the rest. */
     private static final double COVERED = 0.8;
 
+    /** A sample whose exposure differs by more than this, as a share or in grey levels, is brought to that of the rest. */
+    private static final double STEADY_GAIN = 0.04;
+
+    private static final double STEADY_OFFSET = 4;
+
     /** Says whether something that moves is known to lie over a pixel of a sample. */
     interface Covered {
         boolean at(int sample, int pixel);
@@ -47,18 +53,12 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
         }
         int width = samples.get(0).width();
         int height = samples.get(0).height();
-        float[] median = new float[width * height];
         WeightedLevels levels = new WeightedLevels();
         byte[][] pixels = samples.stream().map(Luma::pixels).toArray(byte[][]::new);
         boolean[] counts = new boolean[pixels.length];
-        for (int i = 0; i < median.length; i++) {
-            bare(i, covered, counts);
-            for (int k = 0; k < pixels.length; k++) {
-                if (counts[k]) {
-                    levels.add(pixels[k][i] & 0xff, weight[k]);
-                }
-            }
-            median[i] = levels.quantileAndClear(0.5);
+        float[] median = median(pixels, weight, covered);
+        if (levelled(pixels, median)) {
+            median = median(pixels, weight, covered);
         }
         Plane middle = new Plane(width, height, median);
         Plane low = Extremes.lowest(middle);
@@ -75,6 +75,44 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
             noise[i] = Math.max(QUIET, levels.quantileAndClear(COVERED));
         }
         return new Background(middle, low, high, new Plane(width, height, noise));
+    }
+
+    private static float[] median(byte[][] pixels, double[] weight, Covered covered) {
+        WeightedLevels levels = new WeightedLevels();
+        boolean[] counts = new boolean[pixels.length];
+        float[] median = new float[pixels[0].length];
+        for (int i = 0; i < median.length; i++) {
+            bare(i, covered, counts);
+            for (int k = 0; k < pixels.length; k++) {
+                if (counts[k]) {
+                    levels.add(pixels[k][i] & 0xff, weight[k]);
+                }
+            }
+            median[i] = levels.quantileAndClear(0.5);
+        }
+        return median;
+    }
+
+    /**
+     * Brings samples of another exposure to that of the median, or the flicker would be all that the background shows.
+     *
+     * @return whether any was changed
+     */
+    private static boolean levelled(byte[][] pixels, float[] median) {
+        boolean any = false;
+        for (int k = 0; k < pixels.length; k++) {
+            float[] gain = gain(median, null, pixels[k]);
+            if (Math.abs(gain[0] - 1) > STEADY_GAIN || Math.abs(gain[1]) > STEADY_OFFSET) {
+                byte[] level = new byte[median.length];
+                for (int i = 0; i < level.length; i++) {
+                    int value = Math.round(((pixels[k][i] & 0xff) - gain[1]) / gain[0]);
+                    level[i] = (byte) Math.max(0, Math.min(255, value));
+                }
+                pixels[k] = level;
+                any = true;
+            }
+        }
+        return any;
     }
 
     /** Which samples show a pixel bare; all, where fewer than three do. */
@@ -98,7 +136,7 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
      * offset have been taken out; darker is negative.
      */
     public Plane difference(Luma inReference) {
-        float[] gain = gain(inReference);
+        float[] gain = gain(median.values(), noise.values(), inReference.pixels());
         float[] out = new float[inReference.pixels().length];
         float[] lo = low.values();
         float[] hi = high.values();
@@ -118,8 +156,8 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
     }
 
     /** Least squares of frame = gain · background + offset over quiet pixels, refitted without what has moved. */
-    private float[] gain(Luma frame) {
-        int step = Math.max(1, frame.pixels().length / GAIN_SAMPLES);
+    private static float[] gain(float[] median, float @Nullable [] noise, byte[] frame) {
+        int step = Math.max(1, frame.length / GAIN_SAMPLES);
         double gain = 1;
         double offset = 0;
         for (int round = 0; round < 3; round++) {
@@ -129,10 +167,10 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
             double sxx = 0;
             double sxy = 0;
             double limit = round == 0 ? 40 : 4;
-            for (int i = step / 2; i < frame.pixels().length; i += step) {
-                double x = median.values()[i];
-                double y = frame.pixels()[i] & 0xff;
-                double s = noise.values()[i];
+            for (int i = step / 2; i < frame.length; i += step) {
+                double x = median[i];
+                double y = frame[i] & 0xff;
+                double s = noise == null ? QUIET : noise[i];
                 if (Math.abs(y - gain * x - offset) < limit * s + (round == 0 ? 20 : 0)) {
                     double w = 1 / (s * s);
                     n += w;

@@ -27,6 +27,9 @@ final class CastFinder {
     /** Where the turn must begin: behind the upright. */
     private static final double LEAST_START = Math.toRadians(95);
 
+    /** Where it must have got to: over the top, or nearly so where its end is lost. */
+    private static final double MOST_END = Math.toRadians(110);
+
     /** Where it must not end: far under the level. */
     private static final double LEAST_END = Math.toRadians(-35);
 
@@ -126,6 +129,7 @@ final class CastFinder {
                 && sweep <= LARGEST_SWEEP
                 && from >= LEAST_START
                 && to >= LEAST_END
+                && to <= MOST_END
                 && seenShare(c) >= LEAST_SEEN
                 && bends(c)
                 && !keepsTheRig(c);

@@ -159,7 +159,6 @@ class CommandLineTest {
         Path out = temp.resolve("out");
         assertThat(ended.out())
                 .startsWith("What this clip is good for:")
-                .contains("no rod shows clearly")
                 .contains("No cast")
                 .contains(out.resolve("report.html").toString());
         assertThat(out.resolve("analysis.json")).content().contains("\"casts\" : [ ]");

@@ -115,6 +115,15 @@ class CastFinderTest {
     }
 
     @Test
+    void aTurnThatStaysBehindTheUprightIsNoCast() {
+        assertThat(strokes(moving(
+                        4,
+                        t -> 150 + 50 * move(t, 0.5, 0.8) - 45 * move(t, 1.8, 0.25),
+                        t -> 50 * move(t, 1.8, 0.1) - 50 * move(t, 1.95, 0.1))))
+                .isEmpty();
+    }
+
+    @Test
     void twoCastsAreFoundInOrder() {
         Trace first = AnalyticStroke.GOOD.trace(FPS, 1, Side.LEFT, 0.7, 0.03, 12);
         AnalyticStroke other = AnalyticStroke.GOOD.withBackswing(1.0, 0.5, 150).withFinish(60, 0, 0.3, 0.5);
