@@ -30,6 +30,11 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
     /** The share of frames whose straying the noise covers; a blank passes over a pixel in far fewer than the rest. */
     private static final double COVERED = 0.8;
 
+    /** What exposure does to a clip on its way; beyond, the fit has failed. */
+    private static final double LEAST_GAIN = 0.4;
+
+    private static final double MOST_GAIN = 2.5;
+
     /** A sample whose exposure differs by more than this, as a share or in grey levels, is brought to that of the rest. */
     private static final double STEADY_GAIN = 0.04;
 
@@ -180,13 +185,15 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
                     sxy += w * x * y;
                 }
             }
-            double det = n * sxx - sx * sx;
-            if (n == 0 || det < 1e-9 * n * n) {
+            if (n == 0) {
                 return new float[] {1, 0};
             }
-            gain = (n * sxy - sx * sy) / det;
+            double det = n * sxx - sx * sx;
+            double slope = (n * sxy - sx * sy) / det;
+            // A scene without light and dark parts tells no gain, only how much brighter it has become.
+            gain = slope > LEAST_GAIN && slope < MOST_GAIN ? slope : 1;
             offset = (sy - gain * sx) / n;
         }
-        return gain > 0.5 && gain < 2 ? new float[] {(float) gain, (float) offset} : new float[] {1, 0};
+        return new float[] {(float) gain, (float) offset};
     }
 }

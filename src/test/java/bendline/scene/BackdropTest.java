@@ -68,6 +68,37 @@ class BackdropTest {
         assertThat(Math.abs(gone.at(21, 40))).isLessThan(3);
     }
 
+    /** A slope of grey from 60 to 155 with a dark bar on it, exposed so many times as long. */
+    private static Frame exposed(int index, double exposure) {
+        Random random = new Random(index);
+        byte[] grey = new byte[WIDTH * HEIGHT];
+        for (int y = 0; y < HEIGHT; y++) {
+            for (int x = 0; x < WIDTH; x++) {
+                boolean inBar = x >= barAt(index) && x < barAt(index) + 3;
+                grey[y * WIDTH + x] = (byte) (exposure * (inBar ? 30 : 60 + x) + random.nextInt(3) - 1);
+            }
+        }
+        return new Frame(index, index / 60.0, new Luma(WIDTH, HEIGHT, grey), null);
+    }
+
+    @Test
+    void aChangeOfExposureOnTheWayLeavesTheDifferencesAsTheyAre() {
+        Backdrop.Samples samples = new Backdrop.Samples();
+        for (int i = 0; i < WAITS + SWINGS; i++) {
+            samples.add(exposed(i, i % 2 == 0 ? 0.6 : 1), Homography.IDENTITY);
+        }
+        Backdrop backdrop = samples.backdrop();
+        for (double exposure : new double[] {0.6, 1}) {
+            Plane difference = backdrop.difference(exposed(45, exposure), Homography.IDENTITY, WHOLE);
+            assertThat(difference.at(barAt(45) + 1, 40))
+                    .as("bar at exposure %s", exposure)
+                    .isLessThan(-8);
+            assertThat(Math.abs(difference.at(85, 40)))
+                    .as("ground at exposure %s", exposure)
+                    .isLessThan(3);
+        }
+    }
+
     @Test
     void colourTellsWhatIsAsBrightAsItsBackground() {
         Backdrop backdrop = backdrop(120, 70);
