@@ -8,8 +8,8 @@
  * picture track is the one that moves, then the one with most pixels; cover pictures are no tracks. What a header claims
  * about frames, length, rate and size is compared with what was decoded and never believed.
  *
- * <p><b>Pixels.</b> Shown are the stored pixels inside the clean aperture, made square by stretching the longer side, then
- * mirrored and turned by the display matrix (the container's, else the picture's own). Pictures beyond 4K are reduced by a
+ * <p><b>Pixels.</b> Shown are the stored pixels inside the clean aperture, made square by stretching the longer side
+ * (to half a per cent they count as square), then mirrored and turned by the display matrix (the container's, else the picture's own). Pictures beyond 4K are reduced by a
  * whole number. Grey frames are the decoder's luma plane as stored: limited range stays limited, of ten bits the upper
  * eight are kept, HLG and PQ keep their curve, so only differences of grey mean anything. Colour pictures are for people:
  * full range, high dynamic range brought to an ordinary screen. Of interlaced frames the first field is used.

@@ -35,10 +35,11 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
 
     private static final double MOST_GAIN = 2.5;
 
-    /** A sample whose exposure differs by more than this, as a share or in grey levels, is brought to that of the rest. */
-    private static final double STEADY_GAIN = 0.04;
-
-    private static final double STEADY_OFFSET = 4;
+    /**
+     * A sample that is brighter or darker by more than this, in the middle of its grey levels, is brought to the rest. Smaller
+     * drifts are in the noise, and a slope fitted to shaken foliage is less sure than they are.
+     */
+    private static final double STEADY_LEVELS = 12;
 
     /** Says whether something that moves is known to lie over a pixel of a sample. */
     interface Covered {
@@ -105,9 +106,13 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
      */
     private static boolean levelled(byte[][] pixels, float[] median) {
         boolean any = false;
+        double middle = 0;
+        for (float level : median) {
+            middle += level / median.length;
+        }
         for (int k = 0; k < pixels.length; k++) {
             float[] gain = gain(median, null, pixels[k]);
-            if (Math.abs(gain[0] - 1) > STEADY_GAIN || Math.abs(gain[1]) > STEADY_OFFSET) {
+            if (Math.abs((gain[0] - 1) * middle + gain[1]) > STEADY_LEVELS) {
                 byte[] level = new byte[median.length];
                 for (int i = 0; i < level.length; i++) {
                     int value = Math.round(((pixels[k][i] & 0xff) - gain[1]) / gain[0]);

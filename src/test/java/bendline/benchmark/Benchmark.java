@@ -2,6 +2,7 @@ package bendline.benchmark;
 
 import bendline.analysis.Analyser;
 import bendline.analysis.Progress;
+import bendline.footage.DecodeSpeed;
 import bendline.footage.Footage;
 import bendline.footage.FootageException;
 import bendline.simulate.Scenario;
@@ -75,6 +76,7 @@ public final class Benchmark {
                 large.truth().name() + describe(large.truth()),
                 Load.of("decode", large.file().toString()),
                 Load.of("analyse", large.file().toString()));
+        table.say("Decoding the same clip, " + DecodeSpeed.of(large.file()));
         List<ClipScore> each = new ArrayList<>(ownScores);
         each.addAll(secondScores);
         table.clips("Clip by clip", each);
