@@ -80,7 +80,10 @@ public final class TechniqueReview {
         }
         List<Finding> found = candidates(findings);
         if (found.size() == 1) {
-            return "It is the only fault found.";
+            long all = findings.stream().filter(f -> f.state() == State.FOUND).count();
+            return all == 1
+                    ? "It is the only fault found."
+                    : "What else was found is a side of it: mend this first and look again.";
         }
         double worst = found.stream().mapToDouble(Finding::severity).max().orElse(0);
         boolean strongest = next.severity() == worst;

@@ -63,6 +63,10 @@ class TechniqueReviewTest {
         assertThat(finding(r, DROPPED).state()).isEqualTo(State.CLEAR);
         assertThat(r.next()).isNotNull();
         assertThat(r.next().id()).isEqualTo(FLAT);
+        long all = r.findings().stream().filter(f -> f.state() == State.FOUND).count();
+        assertThat(r.why())
+                .as("with %d faults found", all)
+                .matches(all == 1 ? "It is the only.*" : "(?!It is the only).*");
     }
 
     /** Stop angle, fall, delay and time of the fall: low but held, and lowered gently after the rig. */
