@@ -36,6 +36,9 @@ final class CastFinder {
     /** Least compression that shows that something hung on the tip. */
     private static final double LEAST_COMPRESSION = 0.012;
 
+    /** The same where the tip is not seen, so that how well the shape is known is not either. */
+    private static final double CLEARLY_SHORTENED = 0.025;
+
     /** Part of the peak rate at which a turn begins and ends. */
     private static final double EDGE = 0.1;
 
@@ -147,15 +150,15 @@ final class CastFinder {
         return all == 0 ? 0 : (double) seen / all;
     }
 
-    /** Whether the blank is clearly bent in at least two frames of the turn. */
+    /** Whether the blank is clearly bent in at least two frames of the turn, or what shows of it where the tip does not. */
     private boolean bends(Candidate c) {
         int bent = 0;
         for (int i = 0; i < rod.size(); i++) {
             double t = rod.time()[i];
             double compression = 1 - rod.chord()[i];
-            if (t >= c.start()
-                    && t <= c.end() + BEND_LINGERS_SECONDS
-                    && compression >= Math.max(LEAST_COMPRESSION, 3 * rod.chordSd()[i])) {
+            boolean whole = compression >= Math.max(LEAST_COMPRESSION, 3 * rod.chordSd()[i]);
+            boolean part = Double.isNaN(compression) && rod.shortened()[i] >= CLEARLY_SHORTENED;
+            if (t >= c.start() && t <= c.end() + BEND_LINGERS_SECONDS && (whole || part)) {
                 bent++;
             }
         }

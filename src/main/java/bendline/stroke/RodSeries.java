@@ -33,6 +33,8 @@ import java.util.List;
  * @param rigX rig, forward
  * @param rigY rig, up
  * @param rigSd 68 % radius
+ * @param shortened by how much the part of the blank that shows is shorter from end to end than along itself, over the whole
+ *     blank's length: the compression is no less, tip seen or not
  */
 record RodSeries(
         Side side,
@@ -51,7 +53,8 @@ record RodSeries(
         double[] lagSd,
         double[] rigX,
         double[] rigY,
-        double[] rigSd) {
+        double[] rigSd,
+        double[] shortened) {
 
     /** Part of the blank, from the grip on, whose direction at the grip counts as the butt's. */
     private static final double BUTT_SHARE = 0.35;
@@ -70,7 +73,7 @@ record RodSeries(
     static RodSeries of(Trace trace, SlowMotion slowMotion, Side side) {
         List<FrameTrace> frames = trace.frames();
         int n = frames.size();
-        double[][] a = new double[16][n];
+        double[][] a = new double[17][n];
         for (double[] row : a) {
             Arrays.fill(row, Double.NaN);
         }
@@ -87,13 +90,14 @@ record RodSeries(
                 a[1][i] = Math.atan2(-d.y(), sign * d.x());
                 a[2][i] = Math.max(LEAST_ANGLE_SD, f.buttAngleSd());
                 lag(f, d, sign, i, a[11], a[12]);
+                a[16][i] = (blank.length() - blank.first().distance(blank.last())) / trace.freeLengthPx();
             }
             chord(f, trace, i, a[9], a[10]);
         }
         double[] angle = upright(Angles.unwrap(a[1]));
         return new RodSeries(
                 side, a[0], angle, a[2], a[3], a[4], a[5], a[6], a[7], a[8], a[9], a[10], a[11], a[12], a[13], a[14],
-                a[15]);
+                a[15], a[16]);
     }
 
     /** Number of frames. */
@@ -120,7 +124,8 @@ record RodSeries(
                 Arrays.copyOfRange(lagSd, from, to),
                 Arrays.copyOfRange(rigX, from, to),
                 Arrays.copyOfRange(rigY, from, to),
-                Arrays.copyOfRange(rigSd, from, to));
+                Arrays.copyOfRange(rigSd, from, to),
+                Arrays.copyOfRange(shortened, from, to));
     }
 
     /** The blank's direction at the grip, pixels: a parabola through its lower part, so that a bend there does not tilt it. */

@@ -10,10 +10,13 @@ import bendline.geometry.Polyline;
 import bendline.scene.Setup;
 import bendline.trace.FrameTrace;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Scenes made by somebody else: a bar that swings by a known formula, filmed awkwardly, and a picture without any rod. */
+@Execution(ExecutionMode.CONCURRENT)
 class AwkwardScenesTest {
 
     private static ClipAnalysis analysed(String name) {

@@ -9,6 +9,7 @@ import bendline.scene.Setup;
 import bendline.scene.Setup.Side;
 import bendline.trace.FrameTrace;
 import bendline.trace.Trace;
+import bendline.trace.Tracked;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -120,6 +121,38 @@ class CastFinderTest {
                         4,
                         t -> 150 + 50 * move(t, 0.5, 0.8) - 45 * move(t, 1.8, 0.25),
                         t -> 50 * move(t, 1.8, 0.1) - 50 * move(t, 1.95, 0.1))))
+                .isEmpty();
+    }
+
+    /** A cast of whose blank the outer fifth is lost while it turns. */
+    private static Trace outerFifthLost(AnalyticStroke stroke) {
+        Trace whole = stroke.trace(FPS, 1, Side.RIGHT, 0.7, 0.03, 14);
+        List<FrameTrace> frames = new ArrayList<>();
+        for (FrameTrace f : whole.frames()) {
+            boolean turns = f.seconds() > stroke.turnStart() - 0.1 && f.seconds() < stroke.release() + 0.15;
+            frames.add(
+                    turns && f.blank() != null
+                            ? new FrameTrace(
+                                    f.frame(),
+                                    f.seconds(),
+                                    f.grip(),
+                                    Tracked.notSeen(f.tip().position(), "lost before the woods"),
+                                    f.rig(),
+                                    f.blank().cut(0.8 * f.blank().length()),
+                                    f.buttAngleSd())
+                            : f);
+        }
+        return new Trace(1920, 1080, frames, whole.motion(), FREE_PX, 0.7, null);
+    }
+
+    @Test
+    void aCastIsToldFromWhatShowsOfABentBlankWithoutItsTip() {
+        assertThat(strokes(outerFifthLost(AnalyticStroke.GOOD))).hasSize(1);
+    }
+
+    @Test
+    void aBlankThatStaysStraightAsFarAsItShowsIsNoneThen() {
+        assertThat(strokes(outerFifthLost(AnalyticStroke.GOOD.withLoad(0, -0.1, 0))))
                 .isEmpty();
     }
 
