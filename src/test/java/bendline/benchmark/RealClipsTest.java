@@ -25,13 +25,12 @@ class RealClipsTest {
         assertThat(RealFootage.casts(SharedFolder.need("clips/" + name))).isZero();
     }
 
-    /** Of the labelled frames of a stretch, on how many the drawn blank must lie on the real one. */
+    /**
+     * Of the labelled frames of a stretch, on how many the drawn blank must lie on the real one. The benchmark has more stretches:
+     * each takes minutes.
+     */
     static List<Arguments> stretches() {
-        return List.of(
-                Arguments.of("rod-bent-portrait.mp4", 436, 10),
-                Arguments.of("rod-bent-portrait.mp4", 404, 7),
-                Arguments.of("rod-bent-portrait.mp4", 516, 5),
-                Arguments.of("rod-bent-clutter.mp4", 602, 12));
+        return List.of(Arguments.of("rod-bent-portrait.mp4", 436, 10), Arguments.of("rod-bent-clutter.mp4", 602, 12));
     }
 
     @ParameterizedTest

@@ -109,6 +109,28 @@ final class Mp4Surgery {
         view().putInt(find("moov", "trak", "edts", "elst") + 16, seconds * view().getInt(find("moov", "mvhd") + 20));
     }
 
+    /**
+     * Puts a display orientation message (H.264, annex D: 90° anticlockwise, for all that follows) before the first coded picture.
+     */
+    void turnInTheStream() {
+        byte[] message = {0, 0, 0, 7, 6, 47, 3, 8, 0, 9, (byte) 0x80};
+        int offsets = table("stco");
+        int at = view().getInt(offsets + 16);
+        for (int i = 1; i < view().getInt(offsets + 12); i++) {
+            int slot = offsets + 16 + 4 * i;
+            view().putInt(slot, view().getInt(slot) + message.length);
+        }
+        int sizes = table("stsz");
+        view().putInt(sizes + 20, view().getInt(sizes + 20) + message.length);
+        int data = find("mdat");
+        view().putInt(data, view().getInt(data) + message.length);
+        byte[] longer = new byte[bytes.length + message.length];
+        System.arraycopy(bytes, 0, longer, 0, at);
+        System.arraycopy(message, 0, longer, at, message.length);
+        System.arraycopy(bytes, at, longer, at + message.length, bytes.length - at);
+        bytes = longer;
+    }
+
     void cutTo(double share) {
         bytes = Arrays.copyOf(bytes, (int) (bytes.length * share));
     }

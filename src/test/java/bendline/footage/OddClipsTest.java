@@ -55,6 +55,28 @@ class OddClipsTest {
     }
 
     @Test
+    void aTurnThatOnlyThePicturesTellIsTakenOnce() throws IOException {
+        Mp4Surgery surgery = new Mp4Surgery(BarClip.write(folder.resolve("plain.mp4"), BarClip.steady(6, 30)));
+        surgery.turnInTheStream();
+        ClipInfo info = survey(surgery.save(folder.resolve("stream.mp4")));
+        assertThat(info.rotationDegrees()).as("90 degrees anticlockwise").isEqualTo(270);
+        assertThat(info.width()).isEqualTo(240);
+        assertThat(info.frames()).isEqualTo(6);
+    }
+
+    @Test
+    void whereContainerAndPicturesDisagreeTheContainerIsHeeded() throws IOException {
+        // As players do: a phone's own editor turns a clip by its container and leaves the pictures alone.
+        Mp4Surgery surgery = new Mp4Surgery(BarClip.write(
+                folder.resolve("turned.mp4"),
+                BarClip.steady(6, 30),
+                new ClipWriterSettings(30, 3_000_000, 180, 0, 15)));
+        surgery.turnInTheStream();
+        assertThat(survey(surgery.save(folder.resolve("both.mp4"))).rotationDegrees())
+                .isEqualTo(180);
+    }
+
+    @Test
     void aKnownClipIsTurnedAsBeforeAndNotSurveyedAgain() throws IOException {
         Path file = clip(3);
         ClipInfo known = Footage.open(file, 90).survey(done -> {});
