@@ -46,6 +46,11 @@ final class MarkFollower {
     /** How far a rod is thrust along itself from frame to frame beyond what it did before, rod lengths. */
     private static final double ALONG = 0.01;
 
+    /** How far from a line that was moved as a whole the blank is looked for across it, and then from the line fitted, pixels. */
+    private static final double ROUGH_PX = 9;
+
+    private static final double FINE_PX = 4;
+
     /** Missed frames after which a jerk of the camera is no longer thought of. */
     private static final int JERKS = 2;
 
@@ -61,6 +66,9 @@ final class MarkFollower {
 
     /** Share of a line that must lie in the picture for it to be judged at all. */
     private static final double ENOUGH_IN_VIEW = 0.4;
+
+    /** Share from which on nothing of it need be drawn on. */
+    private static final double ALL_IN_VIEW = 0.97;
 
     private final IntFunction<Plane> planes;
     private final List<Homography> toReference;
@@ -179,14 +187,14 @@ final class MarkFollower {
     /** The line on the blank whose ends lie where the picture and what was known before say. */
     private static Held at(Polyline near, LineSearch search, BlankFitter fitter, double endSd, double handSd) {
         double drift = ALONG * near.length();
-        Polyline line =
-                clearer(search, near, fitter.fitWhole(search.plane(), near, 9).line());
+        Polyline line = clearer(
+                search, near, fitter.fitWhole(search.plane(), near, ROUGH_PX).line());
         LineEnd tip = LineEnd.of(search, line, END_REACH * near.length(), Math.hypot(endSd, drift))
                 .within(drift);
         line = tip.moved(line);
         LineEnd hand = LineEnd.of(search, line.reversed(), HAND_REACH * near.length(), Math.hypot(handSd, drift));
         line = hand.reached(line.reversed()).reversed();
-        Fit fit = fitter.fitWhole(search.plane(), line, 4);
+        Fit fit = fitter.fitWhole(search.plane(), line, FINE_PX);
         Polyline fitted = clearer(search, line, fit.line());
         return new Held(fit.withTip(withoutGuesses(search, fitted, line.length()), tip.sdPx()), hand.sdPx());
     }
@@ -200,7 +208,7 @@ final class MarkFollower {
     /** What the picture doesn't show of a line can't be fitted, and would drift from frame to frame: it is drawn on instead. */
     private static Polyline withoutGuesses(LineSearch search, Polyline line, double rodPx) {
         Polyline shown = search.inView(line);
-        boolean all = shown == null || shown.length() > 0.97 * line.length();
+        boolean all = shown == null || shown.length() > ALL_IN_VIEW * line.length();
         return all ? line.cut(rodPx) : ToTheHand.drawn(shown, rodPx, POINTS);
     }
 
