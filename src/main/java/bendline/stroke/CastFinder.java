@@ -39,6 +39,11 @@ final class CastFinder {
     /** The same where the tip is not seen, so that how well the shape is known is not either. */
     private static final double CLEARLY_SHORTENED = 0.025;
 
+    /** How long before the turn a rod must have been seen whole, real seconds, and how straight it then is, chord ratio. */
+    private static final double WAIT_SECONDS = 0.4;
+
+    private static final double NEARLY_STRAIGHT = 0.97;
+
     /** Part of the peak rate at which a turn begins and ends. */
     private static final double EDGE = 0.1;
 
@@ -150,19 +155,36 @@ final class CastFinder {
         return all == 0 ? 0 : (double) seen / all;
     }
 
-    /** Whether the blank is clearly bent in at least two frames of the turn, or what shows of it where the tip does not. */
+    /**
+     * Whether the blank is clearly bent in at least two frames of the turn, or what shows of it where the tip does not. What
+     * shows counts only of a rod that was seen whole and straight just before: else it may be anything.
+     */
     private boolean bends(Candidate c) {
+        boolean known = wholeBefore(c);
         int bent = 0;
         for (int i = 0; i < rod.size(); i++) {
             double t = rod.time()[i];
             double compression = 1 - rod.chord()[i];
             boolean whole = compression >= Math.max(LEAST_COMPRESSION, 3 * rod.chordSd()[i]);
-            boolean part = Double.isNaN(compression) && rod.shortened()[i] >= CLEARLY_SHORTENED;
+            boolean part = known && Double.isNaN(compression) && rod.shortened()[i] >= CLEARLY_SHORTENED;
             if (t >= c.start() && t <= c.end() + BEND_LINGERS_SECONDS && (whole || part)) {
                 bent++;
             }
         }
         return bent >= 2;
+    }
+
+    private boolean wholeBefore(Candidate c) {
+        int straight = 0;
+        int all = 0;
+        for (int i = 0; i < rod.size(); i++) {
+            double before = c.start() - rod.time()[i];
+            if (before > 0 && before < WAIT_SECONDS) {
+                all++;
+                straight += rod.chord()[i] > NEARLY_STRAIGHT ? 1 : 0;
+            }
+        }
+        return straight > 4 && straight > 0.5 * all;
     }
 
     /** Whether the rig is seen to hang on its drop well after the turn: the line was not let go. */

@@ -125,11 +125,11 @@ class CastFinderTest {
     }
 
     /** A cast of whose blank the outer fifth is lost while it turns. */
-    private static Trace outerFifthLost(AnalyticStroke stroke) {
+    private static Trace outerFifthLost(AnalyticStroke stroke, double from) {
         Trace whole = stroke.trace(FPS, 1, Side.RIGHT, 0.7, 0.03, 14);
         List<FrameTrace> frames = new ArrayList<>();
         for (FrameTrace f : whole.frames()) {
-            boolean turns = f.seconds() > stroke.turnStart() - 0.1 && f.seconds() < stroke.release() + 0.15;
+            boolean turns = f.seconds() > from && f.seconds() < stroke.release() + 0.15;
             frames.add(
                     turns && f.blank() != null
                             ? new FrameTrace(
@@ -147,13 +147,19 @@ class CastFinderTest {
 
     @Test
     void aCastIsToldFromWhatShowsOfABentBlankWithoutItsTip() {
-        assertThat(strokes(outerFifthLost(AnalyticStroke.GOOD))).hasSize(1);
+        assertThat(strokes(outerFifthLost(AnalyticStroke.GOOD, AnalyticStroke.GOOD.turnStart() - 0.1)))
+                .hasSize(1);
     }
 
     @Test
     void aBlankThatStaysStraightAsFarAsItShowsIsNoneThen() {
-        assertThat(strokes(outerFifthLost(AnalyticStroke.GOOD.withLoad(0, -0.1, 0))))
-                .isEmpty();
+        AnalyticStroke stiff = AnalyticStroke.GOOD.withLoad(0, -0.1, 0);
+        assertThat(strokes(outerFifthLost(stiff, stiff.turnStart() - 0.1))).isEmpty();
+    }
+
+    @Test
+    void aRodThatWasNotSeenWholeBeforeItsTurnIsNotToldByItsBend() {
+        assertThat(strokes(outerFifthLost(AnalyticStroke.GOOD, 0))).isEmpty();
     }
 
     @Test
