@@ -286,9 +286,8 @@ public final class TrendSmoother {
         }
         double[] nan = new double[t.length];
         Arrays.fill(nan, Double.NaN);
-        return new Trend(t, states, nan, nan, 1, seed -> {
-            throw new IllegalStateException("nothing was measured, so there is nothing to draw from");
-        });
+        Trend.Path unknown = new Trend.Path(new SmoothCurve(t, nan, nan), new SmoothCurve(t, nan, nan));
+        return new Trend(t, states, nan, nan, 1, seed -> unknown);
     }
 
     /** The series in steps and typical uncertainties, so that every number is of order one. */

@@ -148,9 +148,8 @@ class TrendSmootherTest {
     void fourSamplesAreNeeded() {
         double[] t = {0, 1, 2, 3, 4};
         double[] y = {1, Double.NaN, 2, Double.NaN, 3};
-        assertThat(new TrendSmoother(10)
-                        .smooth(t, y, new double[] {1, 1, 1, 1, 1})
-                        .values())
-                .containsOnly(Double.NaN);
+        Trend trend = new TrendSmoother(10).smooth(t, y, new double[] {1, 1, 1, 1, 1});
+        assertThat(trend.values()).containsOnly(Double.NaN);
+        assertThat(trend.draw(1).values().at(2)).isNaN();
     }
 }

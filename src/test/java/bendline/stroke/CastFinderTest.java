@@ -158,6 +158,38 @@ class CastFinderTest {
     }
 
     @Test
+    void aCastWhoseTipIsSeenInThreeFramesOnlyIsReadAsFarAsItGoes() {
+        AnalyticStroke stroke = AnalyticStroke.GOOD;
+        Trace hidden = outerFifthLost(stroke, 0);
+        Trace whole = stroke.trace(FPS, 1, Side.RIGHT, 0.7, 0, 14);
+        List<FrameTrace> frames = new ArrayList<>();
+        int shown = 0;
+        for (FrameTrace f : hidden.frames()) {
+            boolean show = f.seconds() > stroke.turnStart() + 0.1 && shown < 3;
+            shown += show ? 1 : 0;
+            boolean after = f.seconds() > stroke.release();
+            FrameTrace other = whole.frames().get(f.frame());
+            frames.add(
+                    show
+                            ? other
+                            : new FrameTrace(
+                                    f.frame(),
+                                    f.seconds(),
+                                    f.grip(),
+                                    Tracked.notSeen(null, "hidden"),
+                                    f.rig(),
+                                    after && other.blank() != null
+                                            ? other.blank()
+                                                    .cut(0.8 * other.blank().length())
+                                            : f.blank(),
+                                    f.buttAngleSd()));
+        }
+        List<Stroke> strokes = strokes(new Trace(1920, 1080, frames, whole.motion(), FREE_PX, 0.7, null));
+        assertThat(strokes).hasSize(1);
+        assertThat(strokes.get(0).measure("compression").value()).isNull();
+    }
+
+    @Test
     void aRodThatWasNotSeenWholeBeforeItsTurnIsNotToldByItsBend() {
         assertThat(strokes(outerFifthLost(AnalyticStroke.GOOD, 0))).isEmpty();
     }
