@@ -13,10 +13,10 @@ import java.util.Locale;
 final class ClipAppraiser {
 
     /** Standard deviation of a moment that is only known to lie within one step: a uniform distribution, 1/√12. */
-    private static final double STEP_SD = 1 / Math.sqrt(12);
+    static final double STEP_SD = 1 / Math.sqrt(12);
 
     /** A shift of the picture centre above this counts as a moving phone, pixels. */
-    private static final double STILL_PX = 1;
+    static final double STILL_PX = 1;
 
     /** Below this rate the forward stroke, a few tenths of a second, has too few frames to be timed finely. */
     private static final double WANTED_RATE_HZ = 100;

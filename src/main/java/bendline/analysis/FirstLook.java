@@ -2,6 +2,7 @@ package bendline.analysis;
 
 import bendline.footage.ClipInfo;
 import bendline.scene.Setup;
+import bendline.stroke.Gravity;
 import bendline.trace.FirstSight;
 import bendline.trace.FirstSight.Sight;
 import java.util.ArrayList;
@@ -22,9 +23,6 @@ public record FirstLook(List<String> says, List<String> advice) {
     /** How long a forward stroke takes, s; common practice, no source. */
     private static final double STROKE_SECONDS = 0.35;
 
-    /** Free length where the user gives none, m; common practice, no source. */
-    private static final double USUAL_FREE_M = 3.1;
-
     /** An exposure that phones use in bright light, s. */
     private static final double BRIGHT = 1.0 / 1000;
 
@@ -32,12 +30,11 @@ public record FirstLook(List<String> says, List<String> advice) {
     private static final double FEW_PICTURES = 25;
 
     /**
-     * How much longer on one side than on the other still counts as square. Twenty degrees off at ten metres make about a tenth,
-     * and single pictures err by nearly as much.
+     * How much longer on one side than on the other still counts as square: a rod of 3 m seen from 10 m, 30° off, is nearer on one
+     * side by that; 20° make a tenth, and a few pictures err by nearly as much.
      */
     private static final double SQUARE = 0.15;
 
-    private static final double STILL_PX = 1;
     private static final double MOSTLY = 0.6;
 
     /** Copies the lists. */
@@ -62,7 +59,7 @@ public record FirstLook(List<String> says, List<String> advice) {
         String blur = "";
         if (!Double.isNaN(sight.freePx())) {
             Double free = setup.freeLengthM();
-            double pxPerSecond = TIP_SPEED * sight.freePx() / (free == null ? USUAL_FREE_M : free);
+            double pxPerSecond = TIP_SPEED * sight.freePx() / (free == null ? Gravity.USUAL_FREE_M : free);
             blur = words(
                     " A tip at %.0f m/s smears over up to %.0f px in dull light and about %.0f px at 1/1000 s.",
                     TIP_SPEED, pxPerSecond / rate, pxPerSecond * Math.min(BRIGHT, 1 / rate));
@@ -78,7 +75,7 @@ public record FirstLook(List<String> says, List<String> advice) {
                         ? info.slowMotion().basis()
                         : "as played",
                 pictures,
-                1000 / rate / Math.sqrt(12),
+                1000 / rate * ClipAppraiser.STEP_SD,
                 blur));
         if (pictures < FEW_PICTURES) {
             advice.add("Set the phone to 120 or 240 pictures a second.");
@@ -89,7 +86,7 @@ public record FirstLook(List<String> says, List<String> advice) {
         if (!sight.motion().trusted()) {
             says.add("Whether the phone moved can't be told from this background.");
             advice.add("Put the phone on something that doesn't move, with something still in view behind the angler.");
-        } else if (sight.motion().largestShiftPx() > STILL_PX) {
+        } else if (sight.motion().largestShiftPx() > ClipAppraiser.STILL_PX) {
             says.add(words(
                     "The phone moved by up to %.0f px; that is measured and taken out.",
                     sight.motion().largestShiftPx()));
@@ -135,7 +132,7 @@ public record FirstLook(List<String> says, List<String> advice) {
         }
         if (Math.abs(longer) < SQUARE) {
             says.add(
-                    "The rod is as long on one side as on the other to within a seventh, so the phone stood within about 25° of square; nearer"
+                    "The rod is as long on one side as on the other to within a seventh, so the phone stood within about 30° of square; nearer"
                             + " than that a few pictures don't tell.");
             return;
         }

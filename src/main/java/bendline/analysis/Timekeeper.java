@@ -87,10 +87,7 @@ final class Timekeeper {
                         said(clue)));
             } else if (clue.away(stated) < AGREES) {
                 notes.add(String.format(
-                        Locale.ROOT,
-                        "Time holds against gravity: %s, and %.3g is what it is taken as.",
-                        said(clue),
-                        stated));
+                        Locale.ROOT, "The clip's time fits gravity: %s; it is taken as %.3g.", said(clue), stated));
             }
         }
         return info.with(notes);
@@ -99,7 +96,7 @@ final class Timekeeper {
     private static String said(Pace pace) {
         return String.format(
                 Locale.ROOT,
-                "%s, which makes %.2g ± %.1g times slower than life",
+                "%s, which makes a factor of %.2g ± %.1g",
                 pace.clue(),
                 pace.factor(),
                 pace.factor() * pace.relativeSd());

@@ -32,7 +32,10 @@ public final class Gravity {
     private static final double USUAL_DROP_M = 1.2;
 
     private static final double USUAL_DROP_SD = 0.4;
-    private static final double USUAL_FREE_M = 3.1;
+
+    /** Upper hand to tip where the user does not say, metres; common practice, no source. */
+    public static final double USUAL_FREE_M = 3.1;
+
     private static final double USUAL_FREE_SD = 0.15;
 
     /** A given drop ends where the rig begins, not at its middle; and the tip gives way a little under the swing. */

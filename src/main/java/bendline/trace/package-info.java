@@ -35,8 +35,8 @@
  * <p>One background from all frames lost the rod in half of the frames of a clip with two casts in which it rests in the same
  * place before, between and after them (now 4 %).
  *
- * <p>From marks, on 55 labelled frames of real footage: following in the first frame's picture lost the rod where the camera had
- * panned off it, and letting the line slide along itself as far as across made it run away; 37 of 44 frames of then, 55 of 55 now.
+ * <p>From marks, on 44 labelled frames of real footage, some of them from two marks: following in the first frame's picture lost the rod where the camera had
+ * panned off it, and letting the line slide along itself as far as across made it run away; 37 of 44 then, all 44 now.
  *
  * <p>Known weakness: a tip of the sky's own brightness and a blank of the foliage's own look are cut short; line that runs out
  * on from the tip after the release can be taken for more of the rod; the handle below the upper hand, where it shows, makes the

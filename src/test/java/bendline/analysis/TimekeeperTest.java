@@ -46,7 +46,7 @@ class TimekeeperTest {
         assertThat(Timekeeper.checked(info, real, FREE, List.of()).notes())
                 .singleElement()
                 .asString()
-                .startsWith("Time holds against gravity");
+                .startsWith("The clip's time fits gravity");
     }
 
     @Test
