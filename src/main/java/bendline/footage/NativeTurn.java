@@ -6,8 +6,8 @@ import org.bytedeco.opencv.global.opencv_core;
 import org.bytedeco.opencv.opencv_core.Mat;
 
 /**
- * Turns pictures in native memory on their way to the heap, several times faster than a loop on the heap does. Keeps two
- * buffers of a picture's size between calls; not thread-safe.
+ * Turns colour pictures in native memory on their way to the heap, several times faster than a loop on the heap does. Keeps
+ * two buffers of a picture's size between calls; not thread-safe.
  */
 final class NativeTurn implements AutoCloseable {
 
@@ -18,16 +18,14 @@ final class NativeTurn implements AutoCloseable {
      * Copies a picture, turned.
      *
      * @param turn any
-     * @param pixels the first row
+     * @param pixels the first row, three bytes a pixel
      * @param stride bytes from row to row
      * @param width of the source, pixels
      * @param height of the source, rows
-     * @param bytesPerPixel 1 or 3
-     * @param out {@code width · height · bytesPerPixel} bytes
+     * @param out {@code 3 · width · height} bytes
      */
-    void copy(Turn turn, BytePointer pixels, int stride, int width, int height, int bytesPerPixel, byte[] out) {
-        int type = bytesPerPixel == 1 ? opencv_core.CV_8UC1 : opencv_core.CV_8UC3;
-        try (Mat source = new Mat(height, width, type, pixels, stride)) {
+    void copy(Turn turn, BytePointer pixels, int stride, int width, int height, byte[] out) {
+        try (Mat source = new Mat(height, width, opencv_core.CV_8UC3, pixels, stride)) {
             Mat stored = source;
             if (turn.mirrored()) {
                 opencv_core.flip(source, mirrored, 1);

@@ -15,16 +15,17 @@ final class Pixels implements AutoCloseable {
     private final Scaler scaler = new Scaler();
     private final NativeTurn turner = new NativeTurn();
     private double exposure = 1;
+    private byte[] lying = new byte[0];
 
     /** Upright grey: the frame's own luma plane, or a conversion where it has none or its size must change. */
     byte[] luma(AVFrame frame, UprightSize size) {
         AVPixFmtDescriptor format = avutil.av_pix_fmt_desc_get(frame.format());
         if (!size.fits(frame.width(), frame.height()) || interlaced(frame) || !hasPlane(format, 0)) {
             int stride = scaler.convert(frame, size, avutil.AV_PIX_FMT_GRAY8, size.squareWidth());
-            return upright(scaler.buffer(), stride, size, 1, new byte[size.squareWidth() * size.squareHeight()]);
+            return grey(scaler.buffer(), stride, size);
         }
         if (format.comp(0).depth() == 8) {
-            return upright(frame.data(0), frame.linesize(0), size, 1, new byte[frame.width() * frame.height()]);
+            return grey(frame.data(0), frame.linesize(0), size);
         }
         byte[] stored = plane(frame, format, 0, frame.width(), frame.height());
         return size.turn().apply(stored, frame.width(), frame.height(), 1);
@@ -59,7 +60,11 @@ final class Pixels implements AutoCloseable {
         DisplayCurve curve = curve(frame);
         if (curve == null) {
             int stride = scaler.convert(frame, size, avutil.AV_PIX_FMT_BGR24, 3 * size.squareWidth());
-            upright(scaler.buffer(), stride, size, 3, out);
+            if (size.turn().isNone()) {
+                copy(scaler.buffer(), stride, 3 * size.squareWidth(), size.squareHeight(), out);
+            } else {
+                turner.copy(size.turn(), scaler.buffer(), stride, size.squareWidth(), size.squareHeight(), out);
+            }
             return;
         }
         byte[] stored = size.turn().isNone() ? out : new byte[out.length];
@@ -70,14 +75,21 @@ final class Pixels implements AutoCloseable {
         }
     }
 
-    private byte[] upright(BytePointer rows, int stride, UprightSize size, int bytesPerPixel, byte[] out) {
-        int width = size.squareWidth();
-        int height = size.squareHeight();
-        int rowBytes = width * bytesPerPixel;
-        if (!size.turn().isNone()) {
-            turner.copy(size.turn(), rows, stride, width, height, bytesPerPixel, out);
-        } else if (stride == rowBytes) {
-            rows.get(out, 0, out.length);
+    private byte[] grey(BytePointer rows, int stride, UprightSize size) {
+        int pixels = size.squareWidth() * size.squareHeight();
+        if (size.turn().isNone()) {
+            return copy(rows, stride, size.squareWidth(), size.squareHeight(), new byte[pixels]);
+        }
+        if (lying.length < pixels) {
+            lying = new byte[pixels];
+        }
+        copy(rows, stride, size.squareWidth(), size.squareHeight(), lying);
+        return size.turn().apply(lying, size.squareWidth(), size.squareHeight(), 1);
+    }
+
+    private static byte[] copy(BytePointer rows, int stride, int rowBytes, int height, byte[] out) {
+        if (stride == rowBytes) {
+            rows.get(out, 0, rowBytes * height);
         } else {
             for (int y = 0; y < height; y++) {
                 rows.position((long) y * stride).get(out, y * rowBytes, rowBytes);

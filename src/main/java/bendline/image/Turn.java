@@ -1,5 +1,9 @@
 package bendline.image;
 
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
+import java.nio.ByteOrder;
+
 /**
  * One of the eight ways to lay a picture on a square grid again: an optional mirroring (left becomes right) followed by a
  * clockwise turn.
@@ -12,7 +16,13 @@ public record Turn(int clockwiseDegrees, boolean mirrored) {
     /** Leaves the picture as it is. */
     public static final Turn NONE = new Turn(0, false);
 
-    private static final int BLOCK = 32;
+    /** Pixels of one byte are moved in squares of this side, in eight registers; see {@link #transpose}. */
+    private static final int SQUARE = 8;
+
+    /** Rows that are finished before the next ones begin, so that what is written stays in the cache; a multiple of the square. */
+    private static final int BLOCK = 64;
+
+    private static final VarHandle EIGHT = MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
 
     /** Checks the angle. */
     public Turn {
@@ -60,10 +70,9 @@ public record Turn(int clockwiseDegrees, boolean mirrored) {
     }
 
     /**
-     * Lays a raster out anew. Made for pictures that are on the heap already; a native one is turned faster by
-     * the clip reader itself.
+     * Lays a raster out anew.
      *
-     * @param source {@code width · height · bytesPerPixel} bytes, rows from the top
+     * @param source at least {@code width · height · bytesPerPixel} bytes, rows from the top
      * @param width of the source
      * @param height of the source
      * @param bytesPerPixel interleaved bytes of a pixel, kept in their order
@@ -73,21 +82,28 @@ public record Turn(int clockwiseDegrees, boolean mirrored) {
         if (isNone()) {
             return source;
         }
-        byte[] target = new byte[source.length];
+        byte[] target = new byte[width * height * bytesPerPixel];
         int shownWidth = swapsSides() ? height : width;
         int[] across = {1, 0};
         int[] down = {0, 1};
-        int column0 = corner(across, down, width, height)[0];
-        int row0 = corner(across, down, width, height)[1];
+        int[] corner = corner(across, down, width, height);
         int stepX = across[1] * shownWidth + across[0];
         int stepY = down[1] * shownWidth + down[0];
-        int origin = row0 * shownWidth + column0;
-        for (int top = 0; top < height; top += BLOCK) {
-            int bottom = Math.min(height, top + BLOCK);
-            for (int left = 0; left < width; left += BLOCK) {
-                int right = Math.min(width, left + BLOCK);
-                block(source, target, width, bytesPerPixel, left, top, right, bottom, origin, stepX, stepY);
-            }
+        int origin = corner[1] * shownWidth + corner[0];
+        boolean bySquares = bytesPerPixel == 1 && swapsSides();
+        int squaresWidth = bySquares ? width / SQUARE * SQUARE : 0;
+        int squaresHeight = bySquares ? height / SQUARE * SQUARE : 0;
+        squares(source, target, width, squaresWidth, squaresHeight, origin, stepX, stepY);
+        for (int y = 0; y < height; y++) {
+            int left = y < squaresHeight ? squaresWidth : 0;
+            singles(
+                    source,
+                    target,
+                    bytesPerPixel,
+                    y * width + left,
+                    width - left,
+                    origin + y * stepY + left * stepX,
+                    stepX);
         }
         return target;
     }
@@ -106,32 +122,60 @@ public record Turn(int clockwiseDegrees, boolean mirrored) {
         return new int[] {column, row};
     }
 
-    private static void block(
-            byte[] source,
-            byte[] target,
-            int width,
-            int bytesPerPixel,
-            int left,
-            int top,
-            int right,
-            int bottom,
-            int origin,
-            int stepX,
-            int stepY) {
-        for (int y = top; y < bottom; y++) {
-            int to = origin + y * stepY + left * stepX;
-            int from = y * width + left;
-            if (bytesPerPixel == 1) {
-                for (int x = left; x < right; x++, from++, to += stepX) {
-                    target[to] = source[from];
-                }
-            } else {
-                for (int x = left; x < right; x++, from++, to += stepX) {
-                    for (int k = 0; k < bytesPerPixel; k++) {
-                        target[to * bytesPerPixel + k] = source[from * bytesPerPixel + k];
+    /** Pixel by pixel along a row. */
+    private static void singles(byte[] source, byte[] target, int bytesPerPixel, int from, int n, int to, int step) {
+        if (bytesPerPixel == 1) {
+            for (int i = 0; i < n; i++) {
+                target[to + i * step] = source[from + i];
+            }
+            return;
+        }
+        for (int i = 0; i < n; i++) {
+            for (int k = 0; k < bytesPerPixel; k++) {
+                target[(to + i * step) * bytesPerPixel + k] = source[(from + i) * bytesPerPixel + k];
+            }
+        }
+    }
+
+    /** Where rows become columns: square by square, the first {@code width} columns of the first {@code height} rows. */
+    private static void squares(
+            byte[] source, byte[] target, int stride, int width, int height, int origin, int stepX, int stepY) {
+        long[] rows = new long[SQUARE];
+        for (int top = 0; top < height; top += BLOCK) {
+            int bottom = Math.min(height, top + BLOCK);
+            for (int x = 0; x < width; x += SQUARE) {
+                for (int y = top; y < bottom; y += SQUARE) {
+                    for (int i = 0; i < SQUARE; i++) {
+                        rows[i] = (long) EIGHT.get(source, (y + i) * stride + x);
+                    }
+                    transpose(rows);
+                    // Going backwards, the last of the eight rows comes first.
+                    int to = origin + x * stepX + (stepY > 0 ? y : -(y + SQUARE - 1));
+                    for (int i = 0; i < SQUARE; i++) {
+                        EIGHT.set(target, to + i * stepX, stepY > 0 ? rows[i] : Long.reverseBytes(rows[i]));
                     }
                 }
             }
         }
+    }
+
+    /** Byte j of row i becomes byte i of row j: quarters change places, then theirs, then theirs. */
+    private static void transpose(long[] rows) {
+        for (int i = 0; i < 4; i++) {
+            swap(rows, i, i + 4, 32, 0x00000000ffffffffL);
+        }
+        for (int i = 0; i < 8; i += 4) {
+            swap(rows, i, i + 2, 16, 0x0000ffff0000ffffL);
+            swap(rows, i + 1, i + 3, 16, 0x0000ffff0000ffffL);
+        }
+        for (int i = 0; i < 8; i += 2) {
+            swap(rows, i, i + 1, 8, 0x00ff00ff00ff00ffL);
+        }
+    }
+
+    private static void swap(long[] rows, int upper, int lower, int bits, long mask) {
+        long change = (rows[upper] >>> bits ^ rows[lower]) & mask;
+        rows[lower] ^= change;
+        rows[upper] ^= change << bits;
     }
 }
