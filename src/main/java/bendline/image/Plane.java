@@ -41,9 +41,9 @@ public record Plane(int width, int height, float[] values) {
     public float sample(double x, double y) {
         double u = x - 0.5;
         double v = y - 0.5;
-        int column = (int) Math.floor(u);
-        int row = (int) Math.floor(v);
-        if (column < 0 || row < 0 || column + 1 >= width || row + 1 >= height) {
+        int column = (int) u;
+        int row = (int) v;
+        if (!(u >= 0 && v >= 0) || column + 1 >= width || row + 1 >= height) {
             return Float.NaN;
         }
         float fx = (float) (u - column);

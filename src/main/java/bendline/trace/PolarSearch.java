@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All thin curves that leave the neighbourhood of the hands in one frame, without any guess from other frames.
@@ -33,6 +35,16 @@ final class PolarSearch {
     private static final float WORTHWHILE = 1.3f;
     /** Price of changing slope by one third, in the units of strength times pixels. */
     private static final float BEND_PRICE = 15;
+
+    private static final double[] COS = new double[DIRECTIONS];
+    private static final double[] SIN = new double[DIRECTIONS];
+
+    static {
+        for (int c = 0; c < DIRECTIONS; c++) {
+            COS[c] = Math.cos((c + 0.5) * STEP_RAD);
+            SIN[c] = Math.sin((c + 0.5) * STEP_RAD);
+        }
+    }
 
     private final double[] radii;
     private final int firstRowsFree;
@@ -61,85 +73,120 @@ final class PolarSearch {
     /** The best distinct curves, best first. */
     List<Candidate> find(Plane difference, Point pivot, int count) {
         float[][] gain = gains(difference, pivot);
-        byte[][] from = new byte[radii.length][DIRECTIONS * SLOPES];
-        float[][] total = new float[2][DIRECTIONS * SLOPES];
-        List<int[]> ends = new ArrayList<>();
+        float[][] total = new float[radii.length][SLOPES * DIRECTIONS];
         float[] bestAt = new float[DIRECTIONS];
-        int[][] endOf = new int[DIRECTIONS][];
+        int[] rowOf = new int[DIRECTIONS];
         for (int k = 0; k < radii.length; k++) {
-            advance(k, gain[k], total[(k + 1) & 1], total[k & 1], from[k]);
-            noteEnds(k, total[k & 1], bestAt, endOf);
+            advance(gain[k], k == 0 ? null : total[k - 1], total[k], start(k));
+            noteEnds(k, total[k], bestAt, rowOf);
         }
-        for (int[] end : endOf) {
-            if (end != null) {
-                ends.add(end);
-            }
-        }
-        ends.sort(Comparator.comparingDouble(e -> -bestAt[e[1]]));
+        int[] ends = IntStream.range(0, DIRECTIONS)
+                .filter(c -> bestAt[c] > 0)
+                .boxed()
+                .sorted(Comparator.comparingDouble(c -> -bestAt[c]))
+                .mapToInt(c -> c)
+                .toArray();
         List<Candidate> out = new ArrayList<>();
         List<int[]> taken = new ArrayList<>();
-        for (int[] end : ends) {
+        for (int end : ends) {
             if (out.size() == count) {
                 break;
             }
-            int[] columns = trace(end, from);
+            int[] columns = trace(end, rowOf[end], total);
             if (taken.stream().noneMatch(other -> shared(columns, other) > 0.5)) {
                 taken.add(columns);
-                out.add(new Candidate(curve(columns, pivot), bestAt[end[1]]));
+                out.add(new Candidate(curve(columns, pivot), bestAt[end]));
             }
         }
         return out;
     }
 
-    private void noteEnds(int k, float[] total, float[] bestAt, int[][] endOf) {
+    /** What a curve that starts in a row has gathered before it. */
+    private float start(int k) {
+        return k <= firstRowsFree ? 0 : Float.NEGATIVE_INFINITY;
+    }
+
+    /** For each direction the best that any curve has gathered when it ends there, and in which row. */
+    private static void noteEnds(int k, float[] total, float[] bestAt, int[] rowOf) {
+        float[] here = Arrays.copyOf(total, DIRECTIONS);
+        for (int s = 1; s < SLOPES; s++) {
+            int at = s * DIRECTIONS;
+            for (int c = 0; c < DIRECTIONS; c++) {
+                here[c] = Math.max(here[c], total[at + c]);
+            }
+        }
         for (int c = 0; c < DIRECTIONS; c++) {
-            for (int s = 0; s < SLOPES; s++) {
-                float t = total[c * SLOPES + s];
-                if (t > bestAt[c]) {
-                    bestAt[c] = t;
-                    endOf[c] = new int[] {k, c, s};
-                }
+            if (here[c] > bestAt[c]) {
+                bestAt[c] = here[c];
+                rowOf[c] = k;
             }
         }
     }
 
-    private void advance(int k, float[] gain, float[] before, float[] now, byte[] from) {
-        for (int c = 0; c < DIRECTIONS; c++) {
-            for (int s = 0; s < SLOPES; s++) {
-                int previous = Math.floorMod(c - (s - MOST_SHIFT), DIRECTIONS);
-                float best = k <= firstRowsFree ? 0 : Float.NEGATIVE_INFINITY;
-                byte where = -1;
-                if (k > 0) {
-                    for (int q = Math.max(0, s - 1); q <= Math.min(SLOPES - 1, s + 1); q++) {
-                        float t = before[previous * SLOPES + q] - (q == s ? 0 : BEND_PRICE);
-                        if (t > best) {
-                            best = t;
-                            where = (byte) q;
-                        }
-                    }
-                }
-                now[c * SLOPES + s] = best + gain[c];
-                from[c * SLOPES + s] = where;
+    /** One row outwards. Slope by slope, so that neighbours in memory are neighbours in direction. */
+    private static void advance(float[] gain, float @Nullable [] before, float[] now, float start) {
+        for (int s = 0; s < SLOPES; s++) {
+            if (before == null) {
+                System.arraycopy(gain, 0, now, s * DIRECTIONS, DIRECTIONS);
+                continue;
             }
+            int shift = s - MOST_SHIFT;
+            int wrapped = Math.floorMod(shift, DIRECTIONS);
+            // The circle of directions is cut where the shifted one begins anew.
+            extend(gain, before, now, start, s, wrapped, DIRECTIONS, -wrapped);
+            extend(gain, before, now, start, s, 0, wrapped, DIRECTIONS - wrapped);
+        }
+    }
+
+    private static void extend(
+            float[] gain, float[] before, float[] now, float start, int s, int from, int to, int back) {
+        int same = s * DIRECTIONS;
+        int lower = Math.max(0, s - 1) * DIRECTIONS;
+        int upper = Math.min(SLOPES - 1, s + 1) * DIRECTIONS;
+        for (int c = from; c < to; c++) {
+            int p = c + back;
+            float bent = Math.max(before[lower + p], before[upper + p]) - BEND_PRICE;
+            now[same + c] = Math.max(start, Math.max(bent, before[same + p])) + gain[c];
         }
     }
 
     /** Columns of the best path into an end, by row; −1 below its start. */
-    private int[] trace(int[] end, byte[][] from) {
-        int[] columns = new int[end[0] + 1];
+    private int[] trace(int column, int row, float[][] total) {
+        int[] columns = new int[row + 1];
         Arrays.fill(columns, -1);
-        int c = end[1];
-        int s = end[2];
-        for (int k = end[0]; k >= 0; k--) {
+        int c = column;
+        int s = steepest(total[row], c);
+        for (int k = row; k >= 0; k--) {
             columns[k] = c;
-            int q = from[k][c * SLOPES + s];
-            if (q < 0) {
+            c = Math.floorMod(c - (s - MOST_SHIFT), DIRECTIONS);
+            s = k == 0 ? -1 : cameFrom(total[k - 1], c, s, start(k));
+            if (s < 0) {
                 break;
             }
-            c = Math.floorMod(c - (s - MOST_SHIFT), DIRECTIONS);
-            s = q;
         }
         return columns;
+    }
+
+    private static int steepest(float[] total, int c) {
+        int best = 0;
+        for (int s = 1; s < SLOPES; s++) {
+            best = total[s * DIRECTIONS + c] > total[best * DIRECTIONS + c] ? s : best;
+        }
+        return best;
+    }
+
+    /** The slope with which the best path came into a cell; −1 where it began in the next row. */
+    private static int cameFrom(float[] before, int c, int slope, float start) {
+        float best = start;
+        int where = -1;
+        for (int q = Math.max(0, slope - 1); q <= Math.min(SLOPES - 1, slope + 1); q++) {
+            float t = before[q * DIRECTIONS + c] - (q == slope ? 0 : BEND_PRICE);
+            if (t > best) {
+                best = t;
+                where = q;
+            }
+        }
+        return where;
     }
 
     private double shared(int[] a, int[] b) {
@@ -173,16 +220,10 @@ final class PolarSearch {
 
     private float[][] gains(Plane difference, Point pivot) {
         float[][] out = new float[radii.length][];
-        double[] cos = new double[DIRECTIONS];
-        double[] sin = new double[DIRECTIONS];
-        for (int c = 0; c < DIRECTIONS; c++) {
-            cos[c] = Math.cos((c + 0.5) * STEP_RAD);
-            sin[c] = Math.sin((c + 0.5) * STEP_RAD);
-        }
         float[] ring = new float[DIRECTIONS];
         for (int k = 0; k < radii.length; k++) {
             for (int c = 0; c < DIRECTIONS; c++) {
-                float v = difference.sample(pivot.x() + radii[k] * cos[c], pivot.y() + radii[k] * sin[c]);
+                float v = difference.sample(pivot.x() + radii[k] * COS[c], pivot.y() + radii[k] * SIN[c]);
                 ring[c] = Float.isNaN(v) ? 0 : Math.max(-30, Math.min(30, v));
             }
             out[k] = ridge(ring, radii[k]);
@@ -195,12 +236,12 @@ final class PolarSearch {
     private static float[] ridge(float[] ring, double radius) {
         int n = ring.length;
         double[] sum = new double[3 * n + 1];
-        for (int i = 0; i < 3 * n; i++) {
-            sum[i + 1] = sum[i] + ring[i % n];
+        for (int i = 0, at = 0; i < 3 * n; i++, at = at + 1 == n ? 0 : at + 1) {
+            sum[i + 1] = sum[i] + ring[at];
         }
         double columnPx = radius * STEP_RAD;
         double rowPx = radius * (RATIO - 1);
-        float[] best = new float[n];
+        double[] best = new double[n];
         int lastHalf = -1;
         for (double width : WIDTHS_PX) {
             int half = (int) Math.round(width / columnPx / 2);
@@ -219,13 +260,15 @@ final class PolarSearch {
                 double right = (sum[at + half + 1 + gap + flank] - sum[at + half + 1 + gap]) / flank;
                 double a = in - left;
                 double b = in - right;
-                if (a * b > 0) {
-                    float strength = (float) (Math.min(Math.abs(a), Math.abs(b)) * weight);
-                    best[c] = Math.max(best[c], strength);
-                }
+                // The lesser of two steps of one sign, whichever it is; negative where the signs differ.
+                best[c] = Math.max(best[c], weight * Math.max(Math.min(a, b), -Math.max(a, b)));
             }
         }
-        return best;
+        float[] out = new float[n];
+        for (int c = 0; c < n; c++) {
+            out[c] = (float) best[c];
+        }
+        return out;
     }
 
     /** Strengths become gains: in units of the frame's own clutter, capped, less what is worthwhile, times pixels. */

@@ -44,6 +44,18 @@ public final class RodTracker {
     /** How far from the pivot the rig is looked for, in visible lengths. */
     private static final double RIG_REACH = 1.6;
 
+    /** Frames held at once: enough for every processor to have some while memory stays small. */
+    private static final int BATCH = Math.min(16, 4 * Runtime.getRuntime().availableProcessors());
+
+    /**
+     * A frame and what was found in it.
+     *
+     * @param seconds clip time
+     * @param difference from what lies behind, noise units
+     * @param fits likely blanks, best first
+     */
+    private record Shown(double seconds, Plane difference, List<Fit> fits) {}
+
     private final Footage footage;
     private final ClipInfo info;
     private final Scene scene;
@@ -190,19 +202,19 @@ public final class RodTracker {
         BlankFitter fitter = new BlankFitter(info.height(), pivot, rod.freePx());
         Backdrop backdrop = whole.cut(area);
         List<Look> looks = new ArrayList<>();
-        eachFrame(from, to, frame -> {
-            Plane plane = difference(backdrop, frame, area);
-            store.add(plane);
-            List<Fit> fits = new ArrayList<>();
-            for (PolarSearch.Candidate c : search.find(plane, pivot, CANDIDATES)) {
-                boolean asked = fits.size() < FITTED && !Scouts.underground(c.curve());
-                Fit fit = asked ? fitter.fit(plane, c.curve(), 14, 7) : null;
-                if (fit != null && held(fit, pivot, rod)) {
-                    fits.add(fit);
-                }
-            }
-            looks.add(new Look(frame.seconds(), fits, null));
-        });
+        eachBatch(
+                from,
+                to,
+                batch -> batch.parallelStream()
+                        .map(frame -> {
+                            Plane plane = difference(backdrop, frame, area);
+                            return new Shown(frame.seconds(), plane, fits(plane, search, fitter, pivot, rod));
+                        })
+                        .toList()
+                        .forEach(shown -> {
+                            store.add(shown.difference());
+                            looks.add(new Look(shown.seconds(), shown.fits(), null));
+                        }));
         List<List<Fit>> choices = looks.stream().map(Look::choices).toList();
         @Nullable Fit[] path = new PathChooser(choices, info.height(), rod.freePx()).choose(choices);
         List<Look> out = new ArrayList<>();
@@ -210,6 +222,19 @@ public final class RodTracker {
             out.add(looks.get(i).with(Confidence.sure(path[i]) ? path[i] : null));
         }
         return out;
+    }
+
+    private static List<Fit> fits(
+            Plane difference, PolarSearch search, BlankFitter fitter, Point pivot, RodLength.Estimate rod) {
+        List<Fit> fits = new ArrayList<>();
+        for (PolarSearch.Candidate c : search.find(difference, pivot, CANDIDATES)) {
+            boolean asked = fits.size() < FITTED && !Scouts.underground(c.curve());
+            Fit fit = asked ? fitter.fit(difference, c.curve(), 14, 7) : null;
+            if (fit != null && held(fit, pivot, rod)) {
+                fits.add(fit);
+            }
+        }
+        return fits;
     }
 
     /** Frames that failed or stick out are tried again from where their neighbours say the rod should be. */
@@ -240,6 +265,21 @@ public final class RodTracker {
         Fit fit = fitter.fit(plane, p.line(), Math.min(40, 10 + 0.5 * p.stepPx()), 8, 6);
         boolean near = fit != null && PathChooser.displacement(fit.line(), p.line()) < Confidence.tolerance(p.stepPx());
         return near && Confidence.usable(fit) && held(fit, pivot, rod) ? fit : null;
+    }
+
+    /** Frames a few at a time, so that they can be looked at side by side. */
+    private void eachBatch(double from, double to, Consumer<List<Frame>> use) {
+        List<Frame> batch = new ArrayList<>();
+        eachFrame(from, to, frame -> {
+            batch.add(frame);
+            if (batch.size() == BATCH) {
+                use.accept(batch);
+                batch.clear();
+            }
+        });
+        if (!batch.isEmpty()) {
+            use.accept(batch);
+        }
     }
 
     private void eachFrame(double from, double to, Consumer<Frame> use) {

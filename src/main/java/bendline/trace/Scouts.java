@@ -7,7 +7,10 @@ import bendline.image.Plane;
 import bendline.scene.CameraMotion;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** A few difference pictures, spread over a clip, from which is learnt where the rod is held and how long it looks. */
@@ -33,6 +36,7 @@ final class Scouts {
     private final int width;
     private final int height;
     private final List<Scout> scouts = new ArrayList<>();
+    private final Map<Point, List<Optional<Polyline>>> seenFrom = new HashMap<>();
 
     /** For pictures of one size, pixels. */
     Scouts(int width, int height) {
@@ -74,11 +78,11 @@ final class Scouts {
     FirstSight sight(CameraMotion motion, @Nullable Hands hands) {
         RodLength.Estimate length = hands == null || hands.curves().isEmpty() ? null : hands.length();
         List<FirstSight.Sight> sights = new ArrayList<>();
-        for (Scout scout : scouts) {
-            Polyline curve = length == null ? null : curve(scout, hands.pivot());
+        for (int i = 0; i < scouts.size(); i++) {
+            Polyline curve = length == null ? null : from(hands.pivot()).get(i).orElse(null);
             boolean rod = curve != null && curve.length() > (1 - RodLength.SAME) * length.along(curve);
             boolean edge = curve != null && atEdge(curve.last());
-            sights.add(new FirstSight.Sight(scout.seconds(), rod || edge, edge));
+            sights.add(new FirstSight.Sight(scouts.get(i).seconds(), rod || edge, edge));
         }
         return length == null
                 ? new FirstSight(motion, sights, Double.NaN, Double.NaN)
@@ -90,16 +94,18 @@ final class Scouts {
         return p.x() < margin || p.y() < margin || p.x() > width - margin || p.y() > height - margin;
     }
 
-    /** The best curve from a place in each picture, where there is one. */
+    /** The best curves from a place, one or none a picture. */
     private List<Polyline> curves(Point pivot) {
-        List<Polyline> out = new ArrayList<>();
-        for (Scout scout : scouts) {
-            Polyline curve = curve(scout, pivot);
-            if (curve != null) {
-                out.add(curve);
-            }
-        }
-        return out;
+        return from(pivot).stream().flatMap(Optional::stream).toList();
+    }
+
+    /** The best curve from a place in each picture, where there is one; looked for once. */
+    private List<Optional<Polyline>> from(Point pivot) {
+        return seenFrom.computeIfAbsent(
+                pivot,
+                p -> scouts.parallelStream()
+                        .map(scout -> Optional.ofNullable(curve(scout, p)))
+                        .toList());
     }
 
     private @Nullable Polyline curve(Scout scout, Point pivot) {

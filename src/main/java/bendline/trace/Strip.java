@@ -4,6 +4,7 @@ import bendline.geometry.Point;
 import bendline.geometry.PolynomialCurve;
 import bendline.image.Plane;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * The difference picture straightened along a curve: rows are stations along it, columns offsets across it, and the ridge
@@ -30,7 +31,7 @@ final class Strip {
      * @param perStation parameter step between stations
      * @param stations how many
      * @param reachPx how far to look to either side, pixels
-     * @param widestPx widest picture of the blank to allow for at each station, pixels; not falling
+     * @param widestPx widest picture of the blank to allow for at each station, pixels
      * @param polarity 1 where only what is brighter than its surroundings counts, −1 for darker, 0 where either does
      */
     Strip(
@@ -48,10 +49,16 @@ final class Strip {
         strength = new float[stations][n];
         width = new float[stations][n];
         contrast = new float[stations][n];
-        int margin = (int) Math.ceil(1.9 * widestPx.applyAsDouble(stations - 1) / STEP_PX) + 3;
+        int[] margins = IntStream.range(0, stations)
+                .map(i -> (int) Math.ceil(1.9 * widestPx.applyAsDouble(i) / STEP_PX) + 3)
+                .toArray();
+        int margin = IntStream.of(margins).max().orElse(0);
         float[][] raw = new float[stations][];
         for (int i = 0; i < stations; i++) {
-            raw[i] = profile(difference, curve, from + i * perStation, reach + margin);
+            // As much as it and its neighbours, which are smoothed with it, look at.
+            int asked =
+                    Math.max(margins[i], Math.max(margins[Math.max(0, i - 1)], margins[Math.min(stations - 1, i + 1)]));
+            raw[i] = profile(difference, curve, from + i * perStation, reach + asked, reach + margin);
         }
         for (int i = 0; i < stations; i++) {
             rate(smoothAlong(raw, i), margin, widestPx.applyAsDouble(i), i);
@@ -67,15 +74,16 @@ final class Strip {
         return 2 * reach + 1;
     }
 
-    private static float[] profile(Plane difference, PolynomialCurve curve, double u, int half) {
+    /** @param half how far to either side to look, of the {@code room} that there is */
+    private static float[] profile(Plane difference, PolynomialCurve curve, double u, int half, int room) {
         Point centre = curve.at(u);
         Point d = curve.derivative(u);
         double norm = d.norm();
         Point normal = new Point(-d.y() / norm, d.x() / norm);
-        float[] out = new float[2 * half + 1];
+        float[] out = new float[2 * room + 1];
         for (int k = -half; k <= half; k++) {
             float v = difference.sample(centre.x() + k * STEP_PX * normal.x(), centre.y() + k * STEP_PX * normal.y());
-            out[k + half] = Float.isNaN(v) ? 0 : Math.max(-40, Math.min(40, v));
+            out[k + room] = Float.isNaN(v) ? 0 : Math.max(-40, Math.min(40, v));
         }
         return out;
     }
@@ -100,35 +108,45 @@ final class Strip {
             if (w > widestPx) {
                 break;
             }
-            double half = w / 2 / STEP_PX;
-            double gap = Math.max(0.7, 0.35 * half);
-            double flank = Math.max(2, half);
-            for (int k = 0; k < strength[station].length; k++) {
-                double at = k + margin + 0.5;
-                double in = mean(sum, at - half, at + half);
-                double a = in - mean(sum, at - half - gap - flank, at - half - gap);
-                double b = in - mean(sum, at + half + gap, at + half + gap + flank);
-                if (a * b > 0 && polarity * a >= 0) {
-                    double c = Math.min(Math.abs(a), Math.abs(b));
-                    float s = (float) (c * Math.sqrt(w));
-                    if (s > strength[station][k]) {
-                        strength[station][k] = s;
-                        width[station][k] = (float) w;
-                        contrast[station][k] = (float) (a > 0 ? c : -c);
-                    }
-                }
+            rate(sum, margin + 0.5, w, station);
+        }
+    }
+
+    /** @param middle place of the first offset in the running sum; beyond the last there is as much room */
+    private void rate(double[] sum, double middle, double w, int station) {
+        double half = w / 2 / STEP_PX;
+        double gap = Math.max(0.7, 0.35 * half);
+        double flank = Math.max(2, half);
+        double[] farLeft = shifted(sum, middle - half - gap - flank);
+        double[] nearLeft = shifted(sum, middle - half - gap);
+        double[] left = shifted(sum, middle - half);
+        double[] right = shifted(sum, middle + half);
+        double[] nearRight = shifted(sum, middle + half + gap);
+        double[] farRight = shifted(sum, middle + half + gap + flank);
+        float root = (float) Math.sqrt(w);
+        for (int k = 0; k < left.length; k++) {
+            double in = (right[k] - left[k]) / (2 * half);
+            double a = in - (nearLeft[k] - farLeft[k]) / flank;
+            double b = in - (farRight[k] - nearRight[k]) / flank;
+            // The lesser of two steps of one sign, whichever it is; negative where the signs differ.
+            float c = (float) Math.max(Math.min(a, b), -Math.max(a, b));
+            if (c * root > strength[station][k] && polarity * a >= 0) {
+                strength[station][k] = c * root;
+                width[station][k] = (float) w;
+                contrast[station][k] = a > 0 ? c : -c;
             }
         }
     }
 
-    /** Mean of the profile between two fractional positions, from its running sum. */
-    private static double mean(double[] sum, double from, double to) {
-        return (at(sum, to) - at(sum, from)) / (to - from);
-    }
-
-    private static double at(double[] sum, double position) {
-        double p = Math.max(0, Math.min(sum.length - 1.001, position));
-        int i = (int) p;
-        return sum[i] + (p - i) * (sum[i + 1] - sum[i]);
+    /** The running sum at a fractional place and at every whole step from there, one for each offset. */
+    private double[] shifted(double[] sum, double place) {
+        int first = (int) place;
+        double share = place - first;
+        double[] out = new double[offsets()];
+        for (int k = 0; k < out.length; k++) {
+            double here = sum[first + k];
+            out[k] = here + share * (sum[first + k + 1] - here);
+        }
+        return out;
     }
 }
