@@ -15,7 +15,10 @@ public record PackedPlane(int width, int height, byte[] quarters) {
         float[] v = plane.values();
         byte[] out = new byte[v.length];
         for (int i = 0; i < out.length; i++) {
-            out[i] = (byte) Math.max(-127, Math.min(127, Math.round(v[i] * 4)));
+            // Rounded by cutting off a positive number, several times faster than Math.round; what is no number becomes
+            // zero.
+            float moved = Math.max(-127, Math.min(127, v[i] * 4)) + 128.5f;
+            out[i] = (byte) (Float.isNaN(moved) ? 0 : (int) moved - 128);
         }
         return new PackedPlane(plane.width(), plane.height(), out);
     }

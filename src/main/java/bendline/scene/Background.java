@@ -155,7 +155,8 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
         float scale = 1 / gain[0];
         for (int i = 0; i < out.length; i++) {
             float value = ((p[i] & 0xff) - gain[1]) * scale;
-            out[i] = value < lo[i] ? (value - lo[i]) / s[i] : value > hi[i] ? (value - hi[i]) / s[i] : 0;
+            // One of the two is zero; without branches, which are as good as random in foliage.
+            out[i] = (Math.min(0, value - lo[i]) + Math.max(0, value - hi[i])) / s[i];
         }
         return new Plane(median.width(), median.height(), out);
     }

@@ -50,6 +50,11 @@ final class CastFinder {
     /** Share of the turn's frames in which the blank must have been seen. */
     private static final double LEAST_SEEN = 0.4;
 
+    /** Share of the frames up to so long before and after the turn, real seconds, in which the whole rod must have been seen. */
+    private static final double LEAST_WHOLE = 0.2;
+
+    private static final double ABOUT_SECONDS = 0.5;
+
     /** The forward stroke lasts two tenths of a second; a shorter swing of the rate is a slip of the trace, real seconds. */
     private static final double SLIP_SECONDS = 0.035;
 
@@ -139,6 +144,7 @@ final class CastFinder {
                 && to >= LEAST_END
                 && to <= MOST_END
                 && seenShare(c) >= LEAST_SEEN
+                && wholeShare(c) >= LEAST_WHOLE
                 && bends(c)
                 && !keepsTheRig(c);
     }
@@ -153,6 +159,19 @@ final class CastFinder {
             }
         }
         return all == 0 ? 0 : (double) seen / all;
+    }
+
+    /** Share of the frames about the turn in which the rod was seen from hand to tip. */
+    private double wholeShare(Candidate c) {
+        int whole = 0;
+        int all = 0;
+        for (int i = 0; i < rod.size(); i++) {
+            if (rod.time()[i] > c.start() - ABOUT_SECONDS && rod.time()[i] < c.end() + ABOUT_SECONDS) {
+                all++;
+                whole += Double.isNaN(rod.chord()[i]) ? 0 : 1;
+            }
+        }
+        return all == 0 ? 0 : (double) whole / all;
     }
 
     /**

@@ -19,10 +19,18 @@ final class BlankFitter {
     static final int DEGREE = 6;
     private static final int POINTS = 60;
     /** Share of the blank, from the tip, that lies clear of the hands. */
-    private static final double CLEAR_OF_HANDS = 0.9;
+    static final double CLEAR_OF_HANDS = 0.9;
 
     /** How much a line followed from frame to frame resists a change of shape, against stations of usual weight. */
     private static final double STAYS = 0.15;
+
+    /** Widest picture of the blank that is looked for, pixels. */
+    private static final double WIDEST_PX = 60;
+
+    /** Once a round has told how wide the blank's picture is near the tip, not much more is looked for: a factor and pixels. */
+    private static final double BLUR_MARGIN = 1.5;
+
+    private static final double BLUR_MORE_PX = 8;
 
     private final double heightPx;
     private final Point pivot;
@@ -79,6 +87,12 @@ final class BlankFitter {
                     line.map(map::apply), acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, hiddenPx);
         }
 
+        /** The same without what lies farther inside than so much from its outer end, pixels. */
+        Fit clearOfHand(double px) {
+            Polyline clear = px < line.length() ? line.reversed().cut(px).reversed() : line;
+            return new Fit(clear, acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, hiddenPx);
+        }
+
         /** The same of which so much is missing outside. */
         Fit withHidden(double px) {
             return new Fit(line, acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, px);
@@ -97,7 +111,9 @@ final class BlankFitter {
             if (line.length() < 0.05 * heightPx) {
                 return null;
             }
-            ridge = refine(difference, line, reach);
+            double widest =
+                    ridge == null ? WIDEST_PX : Math.min(WIDEST_PX, BLUR_MARGIN * ridge.blurPx() + BLUR_MORE_PX);
+            ridge = refine(difference, line, reach, widest);
             if (ridge == null) {
                 return null;
             }
@@ -136,7 +152,7 @@ final class BlankFitter {
         return new Fit(whole, ridge.acrossSdPx(), 0.03 * line.length(), ridge.directionSd(), blur, 0, coverage, 0);
     }
 
-    private @Nullable Ridge refine(Plane difference, Polyline line, double reachPx) {
+    private @Nullable Ridge refine(Plane difference, Polyline line, double reachPx, double widestPx) {
         double length = line.length();
         PolynomialCurve curve = PolynomialCurve.through(line.resampled(POINTS), DEGREE);
         double perStation = 2 * Strip.STEP_PX / length;
@@ -151,7 +167,8 @@ final class BlankFitter {
                 perStation,
                 stations,
                 reachPx,
-                i -> Math.min(60, Blur.widest(curve.at(first + i * perStation).distance(pivot))),
+                i -> Math.min(
+                        widestPx, Blur.widest(curve.at(first + i * perStation).distance(pivot))),
                 polarity);
         int[] path = ridge(strip);
         double[] q = new double[stations];

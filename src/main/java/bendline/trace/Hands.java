@@ -24,6 +24,9 @@ record Hands(Point pivot, List<Polyline> curves) {
     /** Lines that pass the meeting point farther off than this share of the length are likely no rod's. */
     private static final double PASSES = 0.12;
 
+    /** Share of the length within which curves that are held at a place meet there: hands wander about twice as far. */
+    private static final double BESIDE = 0.15;
+
     /** The place from which curves of one length lead in the most directions; null if there is none. */
     static @Nullable Hands likeliest(List<Hands> places) {
         return places.stream()
@@ -37,9 +40,13 @@ record Hands(Point pivot, List<Polyline> curves) {
         return RodLength.of(curves);
     }
 
-    /** Sectors into which curves of one length lead, times the share of the curves that are of this length. */
+    /**
+     * Sectors into which curves of one length lead, times the share of the curves that are of this length; the less the farther
+     * off they meet. A place beside the rod sees it too, but as curves that all lead past it on their way to the hands.
+     */
     double score() {
-        return sectors(same()) * length().agreement();
+        double off = meeting().distance(pivot) / (BESIDE * length().freePx());
+        return sectors(same()) * length().agreement() / (1 + off * off);
     }
 
     /**

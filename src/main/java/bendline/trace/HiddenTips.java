@@ -1,10 +1,10 @@
 package bendline.trace;
 
+import bendline.geometry.Angles;
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
@@ -23,7 +23,7 @@ final class HiddenTips {
     /** Most of the blank that can be missing, and how much too far out a tip can be told (on the line), free lengths. */
     private static final double MOST = 0.45;
 
-    private static final double BEYOND = 0.12;
+    private static final double BEYOND = 0.35;
 
     /** Less than this is left to the smoothing of tips in time, free lengths. */
     private static final double TOO_LITTLE = 0.025;
@@ -39,10 +39,29 @@ final class HiddenTips {
 
     private static final double STRAY_EDGE = 0.1;
 
-    /** What a missing piece costs a frame however long it is, and a piece too much, which is rarer; units of log-likelihood. */
-    private static final double MISSING = 0.7;
+    /** What the rarer and the likelier of a missing piece and one too much cost a frame however long it is, log-likelihood. */
+    private static final double RARE = 2;
 
-    private static final double TOO_MUCH = 2;
+    private static final double USUAL = 0.7;
+
+    /**
+     * A line that leaves the tip at an angle looks like a blank that bends in its outer end alone: by more than an angle, and by so
+     * many times more than over the same length farther in.
+     */
+    private static final double BENDS_ALONE = Math.toRadians(8);
+
+    private static final double BENDS_MORE = 3;
+
+    /** Outer length in which a line would show, free lengths. */
+    private static final double OUTER = 0.2;
+
+    /**
+     * The blank is straight where it is stiffest. The hand lies on from between these distances outside of it, free lengths; nearer
+     * to it what was fitted may be hand and arm.
+     */
+    private static final double STIFF_FROM = 0.12;
+
+    private static final double STIFF_TO = 0.35;
 
     private static final double MOST_COST = 50;
 
@@ -71,7 +90,8 @@ final class HiddenTips {
 
     private static Fit with(Fit fit, double missingPx, double freePx) {
         if (missingPx >= TOO_LITTLE * freePx) {
-            return fit.withHidden(missingPx);
+            return fit.clearOfHand(BlankFitter.CLEAR_OF_HANDS * freePx - missingPx)
+                    .withHidden(missingPx);
         }
         double length = fit.line().length() + missingPx;
         return missingPx > -TOO_LITTLE * freePx
@@ -84,8 +104,6 @@ final class HiddenTips {
         double freePx = rod.freePx();
         int lowest = -(int) Math.round(BEYOND / STEP);
         int states = (int) Math.round((MOST + BEYOND) / STEP) + 1;
-        double[] own = new double[states];
-        Arrays.setAll(own, s -> own(lowest + s));
         int[][] from = new int[seen.length][states];
         double[] total = new double[states];
         Point[] before = new Point[0];
@@ -93,9 +111,10 @@ final class HiddenTips {
             Look look = looks.get(seen[k]);
             Point[] hand = hands(Objects.requireNonNull(look.chosen()), lowest, states, rod);
             double[] now = new double[states];
+            boolean runsOn = runsOn(Objects.requireNonNull(look.chosen()).line(), freePx);
             for (int s = 0; s < states; s++) {
                 double away = Math.max(0, hand[s].distance(pivot) / freePx - STRAY) / STRAY_EDGE;
-                now[s] = own[s] + Math.min(MOST_COST, 0.5 * away * away);
+                now[s] = own(lowest + s, runsOn) + Math.min(MOST_COST, 0.5 * away * away);
             }
             if (k > 0) {
                 double seconds = look.seconds() - looks.get(seen[k - 1]).seconds();
@@ -110,16 +129,33 @@ final class HiddenTips {
         return back(total, from, lowest, freePx);
     }
 
-    private static double own(int steps) {
+    private static double own(int steps, boolean runsOn) {
         double size = 0.5 * steps * steps;
-        return Math.min(size, steps < 0 ? TOO_MUCH : MISSING);
+        return Math.min(size, runsOn == steps < 0 ? USUAL : RARE);
+    }
+
+    /** Whether a curve bends at its outer end as a line does where it leaves the tip, for a rod of so many pixels. */
+    private static boolean runsOn(Polyline line, double freePx) {
+        double length = line.length();
+        double outer = turn(line, length - OUTER * freePx, length);
+        double inner = turn(line, length - 2 * OUTER * freePx, length - OUTER * freePx);
+        double alike = outer * inner > 0 ? Math.abs(inner) : 0;
+        return Math.abs(outer) > BENDS_ALONE + BENDS_MORE * alike;
+    }
+
+    private static double turn(Polyline line, double from, double to) {
+        return Angles.wrap(line.tangentAt(to).angle() - line.tangentAt(from).angle());
     }
 
     private static Point[] hands(Fit fit, int lowest, int states, RodLength.Estimate rod) {
         Point[] out = new Point[states];
         Polyline line = fit.line();
+        double free = rod.along(line);
         for (int s = 0; s < states; s++) {
-            out[s] = line.at(line.length() - rod.along(line) + (lowest + s) * STEP * rod.freePx());
+            double hand = line.length() - free + (lowest + s) * STEP * rod.freePx();
+            Point near = line.at(hand + STIFF_FROM * free);
+            Point far = line.at(hand + STIFF_TO * free);
+            out[s] = far.towards(near, STIFF_TO / (STIFF_TO - STIFF_FROM));
         }
         return out;
     }

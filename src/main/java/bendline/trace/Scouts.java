@@ -19,6 +19,9 @@ final class Scouts {
     /** Places at which the rod may be held that are looked at. */
     private static final int PLACES = 4;
 
+    /** How often the likeliest place is moved to where its curves meet. */
+    private static final int MOVES = 2;
+
     /** Hands at 1.5 m over a free length of 3 m, with some to spare: how far below the hands a tip can be, free lengths. */
     private static final double STEEPEST_DOWN = 0.6;
 
@@ -66,12 +69,12 @@ final class Scouts {
     Hands hands(List<Point> places) {
         Hands likeliest = Hands.likeliest(
                 places.stream().map(p -> new Hands(p, curves(p))).toList());
-        if (likeliest == null) {
-            return null;
+        for (int round = 0; round < MOVES && likeliest != null; round++) {
+            Point meeting = likeliest.meeting();
+            Hands moved = new Hands(meeting, curves(meeting));
+            likeliest = Hands.likeliest(List.of(moved, likeliest));
         }
-        Point meeting = likeliest.meeting();
-        Hands moved = new Hands(meeting, curves(meeting));
-        return Hands.likeliest(List.of(moved, likeliest));
+        return likeliest;
     }
 
     /** What the pictures show to people. */

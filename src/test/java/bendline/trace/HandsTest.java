@@ -56,6 +56,14 @@ class HandsTest {
     }
 
     @Test
+    void aPlaceBesideTheHandsSeesMoreDirectionsButIsNotWhereTheyMeet() {
+        List<Polyline> fewer = swing().subList(0, 29);
+        Hands beside = new Hands(HANDS.plus(new Point(-160, 20)), swing());
+        assertThat(Hands.likeliest(List.of(beside, new Hands(HANDS, fewer))).pivot())
+                .isEqualTo(HANDS);
+    }
+
+    @Test
     void oneDirectionTellsNoMeeting() {
         Point pivot = new Point(333, 444);
         assertThat(new Hands(pivot, List.of(rod(45, 300), rod(45, 300), rod(46, 300))).meeting())

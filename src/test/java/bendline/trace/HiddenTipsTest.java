@@ -54,6 +54,39 @@ class HiddenTipsTest {
     }
 
     @Test
+    void whatRunsDownTheLineForAMomentIsCutOff() {
+        List<Look> looks = swing(0, 0, 0);
+        List<Point> tips = looks.stream()
+                .map(l -> Objects.requireNonNull(l.chosen()).line().last())
+                .toList();
+        for (int t = 40; t < 52; t++) {
+            Fit fit = Objects.requireNonNull(looks.get(t).chosen());
+            Point tip = fit.line().last();
+            Point on = tip.plus(
+                    Point.direction(fit.line().tangentAt(FREE).angle() + 0.6).times(45 + t % 3));
+            Polyline longer = new Polyline(List.of(fit.line().first(), tip, on));
+            looks.set(t, looks.get(t).with(new Fit(longer, 0.5, 1, 0.01, 3, 100, 1, 0)));
+        }
+        List<Look> told = HiddenTips.told(looks, PIVOT, new RodLength.Estimate(FREE, 0.03 * FREE, 1));
+        for (int t = 0; t < 90; t++) {
+            Fit fit = Objects.requireNonNull(told.get(t).chosen());
+            assertThat(fit.hiddenPx()).isZero();
+            assertThat(fit.line().last().distance(tips.get(t)))
+                    .as("frame %d", t)
+                    .isLessThan(20);
+        }
+    }
+
+    @Test
+    void aTipThatIsMissingPutsTheLinesInnerEndBehindTheHandsWhereItIsCutOff() {
+        List<Look> told = HiddenTips.told(swing(40, 60, 70), PIVOT, new RodLength.Estimate(FREE, 0.03 * FREE, 1));
+        double before = Objects.requireNonNull(told.get(30).chosen()).line().length();
+        double missing = Objects.requireNonNull(told.get(50).chosen()).line().length();
+        assertThat(before).isEqualTo(FREE + 20, offset(1e-6));
+        assertThat(missing).isEqualTo(0.9 * FREE - 70, offset(8.0));
+    }
+
+    @Test
     void framesWithoutALineAreSkipped() {
         List<Look> looks = swing(40, 60, 70);
         looks.set(50, looks.get(50).with(null));
