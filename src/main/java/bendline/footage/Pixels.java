@@ -80,7 +80,7 @@ final class Pixels implements AutoCloseable {
         if (size.turn().isNone()) {
             return copy(rows, stride, size.squareWidth(), size.squareHeight(), new byte[pixels]);
         }
-        if (lying.length < pixels) {
+        if (lying.length != pixels) {
             lying = new byte[pixels];
         }
         copy(rows, stride, size.squareWidth(), size.squareHeight(), lying);

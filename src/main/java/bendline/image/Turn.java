@@ -72,7 +72,7 @@ public record Turn(int clockwiseDegrees, boolean mirrored) {
     /**
      * Lays a raster out anew.
      *
-     * @param source at least {@code width · height · bytesPerPixel} bytes, rows from the top
+     * @param source {@code width · height · bytesPerPixel} bytes, rows from the top
      * @param width of the source
      * @param height of the source
      * @param bytesPerPixel interleaved bytes of a pixel, kept in their order

@@ -138,7 +138,8 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
     }
 
     private static float stray(float value, float low, float high) {
-        return value < low ? value - low : value > high ? value - high : 0;
+        // One of the two is zero; without branches, which are as good as random in foliage.
+        return Math.min(0, value - low) + Math.max(0, value - high);
     }
 
     /**
@@ -155,8 +156,7 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
         float scale = 1 / gain[0];
         for (int i = 0; i < out.length; i++) {
             float value = ((p[i] & 0xff) - gain[1]) * scale;
-            // One of the two is zero; without branches, which are as good as random in foliage.
-            out[i] = (Math.min(0, value - lo[i]) + Math.max(0, value - hi[i])) / s[i];
+            out[i] = stray(value, lo[i], hi[i]) / s[i];
         }
         return new Plane(median.width(), median.height(), out);
     }

@@ -161,13 +161,13 @@ final class CastFinder {
         return all == 0 ? 0 : (double) seen / all;
     }
 
-    /** Share of the frames about the turn in which the rod was seen from hand to tip. */
+    /** Share of the frames about the turn in which the rod was seen from hand to tip, of those in which the tip is in the picture. */
     private double wholeShare(Candidate c) {
         int whole = 0;
         int all = 0;
         for (int i = 0; i < rod.size(); i++) {
             if (rod.time()[i] > c.start() - ABOUT_SECONDS && rod.time()[i] < c.end() + ABOUT_SECONDS) {
-                all++;
+                all += rod.outside()[i] > 0 ? 0 : 1;
                 whole += Double.isNaN(rod.chord()[i]) ? 0 : 1;
             }
         }

@@ -35,6 +35,7 @@ import java.util.List;
  * @param rigSd 68 % radius
  * @param shortened by how much the part of the blank that shows is shorter from end to end than along itself, over the whole
  *     blank's length: the compression is no less, tip seen or not
+ * @param outside 1 where the tip is out of the picture, else 0
  */
 record RodSeries(
         Side side,
@@ -54,7 +55,8 @@ record RodSeries(
         double[] rigX,
         double[] rigY,
         double[] rigSd,
-        double[] shortened) {
+        double[] shortened,
+        double[] outside) {
 
     /** Part of the blank, from the grip on, whose direction at the grip counts as the butt's. */
     private static final double BUTT_SHARE = 0.35;
@@ -73,7 +75,7 @@ record RodSeries(
     static RodSeries of(Trace trace, SlowMotion slowMotion, Side side) {
         List<FrameTrace> frames = trace.frames();
         int n = frames.size();
-        double[][] a = new double[17][n];
+        double[][] a = new double[18][n];
         for (double[] row : a) {
             Arrays.fill(row, Double.NaN);
         }
@@ -93,11 +95,21 @@ record RodSeries(
                 a[16][i] = (blank.length() - blank.first().distance(blank.last())) / trace.freeLengthPx();
             }
             chord(f, trace, i, a[9], a[10]);
+            a[17][i] = outside(f, trace) ? 1 : 0;
         }
         double[] angle = upright(Angles.unwrap(a[1]));
         return new RodSeries(
                 side, a[0], angle, a[2], a[3], a[4], a[5], a[6], a[7], a[8], a[9], a[10], a[11], a[12], a[13], a[14],
-                a[15], a[16]);
+                a[15], a[16], a[17]);
+    }
+
+    private static boolean outside(FrameTrace f, Trace trace) {
+        Point tip = f.tip().position();
+        if (f.tip().seen() || tip == null) {
+            return false;
+        }
+        Point p = trace.motion().toPicture(f.frame(), tip);
+        return p.x() < 0 || p.y() < 0 || p.x() > trace.width() || p.y() > trace.height();
     }
 
     /** Number of frames. */
@@ -125,7 +137,8 @@ record RodSeries(
                 Arrays.copyOfRange(rigX, from, to),
                 Arrays.copyOfRange(rigY, from, to),
                 Arrays.copyOfRange(rigSd, from, to),
-                Arrays.copyOfRange(shortened, from, to));
+                Arrays.copyOfRange(shortened, from, to),
+                Arrays.copyOfRange(outside, from, to));
     }
 
     /** The blank's direction at the grip, pixels: a parabola through its lower part, so that a bend there does not tilt it. */

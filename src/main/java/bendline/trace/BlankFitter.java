@@ -87,7 +87,10 @@ final class BlankFitter {
                     line.map(map::apply), acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, hiddenPx);
         }
 
-        /** The same without what lies farther inside than so much from its outer end, pixels. */
+        /**
+         * The same without what lies farther inside than so much from its outer end, pixels. The direction's uncertainty stays, which
+         * is no less inside the line than at its end; so does the coverage, which speaks of gaps and not of length.
+         */
         Fit clearOfHand(double px) {
             Polyline clear = px < line.length() ? line.reversed().cut(px).reversed() : line;
             return new Fit(clear, acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, hiddenPx);

@@ -33,10 +33,10 @@ final class DifferenceStore implements AutoCloseable {
     }
 
     /** Appends the next frame's plane; all must have one size. */
-    void add(Plane plane) {
+    void add(PackedPlane plane) {
         width = plane.width();
         height = plane.height();
-        ByteBuffer bytes = ByteBuffer.wrap(PackedPlane.of(plane).quarters());
+        ByteBuffer bytes = ByteBuffer.wrap(plane.quarters());
         try {
             long at = (long) count * width * height;
             while (bytes.hasRemaining()) {

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A place that may be where the rod is held, and the curves that were scouted from there. Lines meet in other places too, such
- * as the tip of a resting rod that rings; but only from the hands do curves of one length lead in many directions.
+ * as the tip of a resting rod that rings; but only from the hands do curves of one length lead in many directions and meet there.
  *
  * @param pivot reference picture, pixels
  * @param curves from near the pivot outwards, one or none a scouted frame
@@ -27,7 +27,7 @@ record Hands(Point pivot, List<Polyline> curves) {
     /** Share of the length within which curves that are held at a place meet there: hands wander about twice as far. */
     private static final double BESIDE = 0.15;
 
-    /** The place from which curves of one length lead in the most directions; null if there is none. */
+    /** The place from which curves of one length lead in many directions and near which they meet; null if there is none. */
     static @Nullable Hands likeliest(List<Hands> places) {
         return places.stream()
                 .filter(h -> !h.curves().isEmpty())

@@ -10,20 +10,23 @@ import java.util.Objects;
 import java.util.stream.IntStream;
 
 /**
- * Tells where the outer blank is lost in a background of its own look, although a long line is seen: the handle behind the
- * hand makes up for what is missing outside. The rod has one length, so a tip that is cut short puts the hand as far back, and
- * a hand can't be a foot away a few frames later. So how much is missing in each frame is chosen over all frames at once: the
- * least that lets the hand move no faster than hands do.
+ * Tells where the outer blank is lost in a background of its own look although a long line is seen, as the handle behind the
+ * hand makes up for what is missing outside; and where the line runs on from the tip and looks like more of the blank. The rod
+ * has one length, so a tip that is cut short puts the hand as far back and one too far out as far forward, and a hand can't be a
+ * foot away a few frames later. So how much is missing, or too much, in each frame is chosen over all frames at once: the
+ * least that lets the hand move no faster than hands do. What is too much is cut off; where something is missing, so is as much
+ * at the inner end, which then lies on hand and arm.
  */
 final class HiddenTips {
 
     /** Steps in which the missing part is told, free lengths. */
     private static final double STEP = 0.012;
 
-    /** Most of the blank that can be missing, and how much too far out a tip can be told (on the line), free lengths. */
+    /** Most of the blank that can be missing, free lengths. */
     private static final double MOST = 0.45;
 
-    private static final double BEYOND = 0.35;
+    /** Most that a line can run on from the tip, free lengths. */
+    private static final double RUNS_ON = 0.35;
 
     /** Less than this is left to the smoothing of tips in time, free lengths. */
     private static final double TOO_LITTLE = 0.025;
@@ -39,14 +42,17 @@ final class HiddenTips {
 
     private static final double STRAY_EDGE = 0.1;
 
-    /** What the rarer and the likelier of a missing piece and one too much cost a frame however long it is, log-likelihood. */
+    /**
+     * What the rarer and the likelier of a missing piece and one too much cost a frame, however long it is; units of
+     * log-likelihood.
+     */
     private static final double RARE = 2;
 
     private static final double USUAL = 0.7;
 
     /**
-     * A line that leaves the tip at an angle looks like a blank that bends in its outer end alone: by more than an angle, and by so
-     * many times more than over the same length farther in.
+     * A line that leaves the tip at an angle looks like a blank that bends in its outer end alone: by more than an angle, and by
+     * so many times more than over the same length farther in.
      */
     private static final double BENDS_ALONE = Math.toRadians(8);
 
@@ -56,8 +62,8 @@ final class HiddenTips {
     private static final double OUTER = 0.2;
 
     /**
-     * The blank is straight where it is stiffest. The hand lies on from between these distances outside of it, free lengths; nearer
-     * to it what was fitted may be hand and arm.
+     * The blank is nearly straight where it is stiffest. The hand is looked for straight on from the piece between these two
+     * distances from it, free lengths; nearer to it what was fitted may be hand and arm.
      */
     private static final double STIFF_FROM = 0.12;
 
@@ -82,15 +88,16 @@ final class HiddenTips {
         for (int k = 0; k < seen.length; k++) {
             Fit fit = looks.get(seen[k]).chosen();
             if (fit != null) {
-                out.set(seen[k], looks.get(seen[k]).with(with(fit, missing[k], rod.freePx())));
+                out.set(seen[k], looks.get(seen[k]).with(with(fit, missing[k], rod)));
             }
         }
         return out;
     }
 
-    private static Fit with(Fit fit, double missingPx, double freePx) {
+    private static Fit with(Fit fit, double missingPx, RodLength.Estimate rod) {
+        double freePx = rod.freePx();
         if (missingPx >= TOO_LITTLE * freePx) {
-            return fit.clearOfHand(BlankFitter.CLEAR_OF_HANDS * freePx - missingPx)
+            return fit.clearOfHand(BlankFitter.CLEAR_OF_HANDS * rod.along(fit.line()) - missingPx)
                     .withHidden(missingPx);
         }
         double length = fit.line().length() + missingPx;
@@ -102,8 +109,8 @@ final class HiddenTips {
     /** The missing length of each frame that shows a line, pixels. */
     private static double[] missing(List<Look> looks, int[] seen, Point pivot, RodLength.Estimate rod) {
         double freePx = rod.freePx();
-        int lowest = -(int) Math.round(BEYOND / STEP);
-        int states = (int) Math.round((MOST + BEYOND) / STEP) + 1;
+        int lowest = -(int) Math.round(RUNS_ON / STEP);
+        int states = (int) Math.round((MOST + RUNS_ON) / STEP) + 1;
         int[][] from = new int[seen.length][states];
         double[] total = new double[states];
         Point[] before = new Point[0];

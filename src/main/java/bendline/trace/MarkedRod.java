@@ -8,6 +8,7 @@ import bendline.geometry.Homography;
 import bendline.geometry.Point;
 import bendline.image.Area;
 import bendline.image.Luma;
+import bendline.image.PackedPlane;
 import bendline.image.Plane;
 import bendline.scene.CameraMotion;
 import bendline.scene.Mark;
@@ -78,7 +79,7 @@ final class MarkedRod {
         try (DifferenceStore store = new DifferenceStore()) {
             try (LumaReader reader = footage.lumas()) {
                 for (Frame f = reader.next(); f != null; f = reader.next()) {
-                    store.add(inUnits(f.luma(), area));
+                    store.add(PackedPlane.of(inUnits(f.luma(), area)));
                     progress.accept((f.index() + 1.0) / info.frames());
                 }
             }

@@ -7,6 +7,7 @@ import bendline.footage.LumaReader;
 import bendline.geometry.Homography;
 import bendline.geometry.Point;
 import bendline.image.Area;
+import bendline.image.PackedPlane;
 import bendline.image.Plane;
 import bendline.scene.Backdrop;
 import bendline.scene.CameraMotion;
@@ -50,11 +51,10 @@ public final class RodTracker {
     /**
      * A frame and what was found in it.
      *
-     * @param seconds clip time
+     * @param look likely blanks
      * @param difference from what lies behind, noise units
-     * @param fits likely blanks, best first
      */
-    private record Shown(double seconds, Plane difference, List<Fit> fits) {}
+    private record Shown(Look look, PackedPlane difference) {}
 
     private final Footage footage;
     private final ClipInfo info;
@@ -208,12 +208,13 @@ public final class RodTracker {
                 batch -> batch.parallelStream()
                         .map(frame -> {
                             Plane plane = difference(backdrop, frame, area);
-                            return new Shown(frame.seconds(), plane, fits(plane, search, fitter, pivot, rod));
+                            List<Fit> fits = fits(plane, search, fitter, pivot, rod);
+                            return new Shown(new Look(frame.seconds(), fits, null), PackedPlane.of(plane));
                         })
                         .toList()
                         .forEach(shown -> {
                             store.add(shown.difference());
-                            looks.add(new Look(shown.seconds(), shown.fits(), null));
+                            looks.add(shown.look());
                         }));
         List<List<Fit>> choices = looks.stream().map(Look::choices).toList();
         @Nullable Fit[] path = new PathChooser(choices, info.height(), rod.freePx()).choose(choices);

@@ -49,6 +49,7 @@ final class Scouts {
 
     void add(double seconds, Plane difference) {
         scouts.add(new Scout(seconds, PackedPlane.of(difference)));
+        seenFrom.clear();
     }
 
     int size() {

@@ -13,12 +13,11 @@ import org.jspecify.annotations.Nullable;
 final class TraceBuilder {
 
     private static final int BLANK_POINTS = 25;
-    /**
-     * Share of the blank that must show for its outer end to be taken for the tip. That the rest is missing inside, before a body or a
-     * bank, and not outside, is told by the hands' way: with 0.7 to 0.84 shown and none told missing, the tip was right in 27 of 28
-     * frames of three rendered clips.
-     */
-    private static final double WHOLE = 0.7;
+    /** Share of the blank that must show for its outer end to be taken for the tip. */
+    private static final double WHOLE = 0.84;
+
+    /** The same where the hands' way tells that what is missing is missing inside, before a body or a bank. */
+    private static final double WHOLE_BY_HANDS = 0.7;
     /** Radius beyond which a tip is not called seen, free lengths. */
     private static final double TOO_VAGUE = 0.06;
     /** Floor under every stated radius: registration and sampling, pixels. */
@@ -75,7 +74,11 @@ final class TraceBuilder {
                 inside(t, blank.first())
                         ? Tracked.seen(blank.first(), gripSd)
                         : Tracked.notSeen(blank.first(), OUTSIDE),
-                tracked(tip, sd, inside(t, tip), fit.hiddenPx() == 0 && fit.coverage() >= WHOLE),
+                tracked(
+                        tip,
+                        sd,
+                        inside(t, tip),
+                        fit.hiddenPx() == 0 && fit.coverage() >= (asFollowed ? WHOLE : WHOLE_BY_HANDS)),
                 rig,
                 blank,
                 Math.hypot(DIRECTION_FLOOR, 2 * fit.directionSd()));

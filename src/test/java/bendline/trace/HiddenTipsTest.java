@@ -63,7 +63,7 @@ class HiddenTipsTest {
             Fit fit = Objects.requireNonNull(looks.get(t).chosen());
             Point tip = fit.line().last();
             Point on = tip.plus(
-                    Point.direction(fit.line().tangentAt(FREE).angle() + 0.6).times(45 + t % 3));
+                    Point.direction(fit.line().tangentAt(FREE).angle() + 0.6).times(80 + t % 3));
             Polyline longer = new Polyline(List.of(fit.line().first(), tip, on));
             looks.set(t, looks.get(t).with(new Fit(longer, 0.5, 1, 0.01, 3, 100, 1, 0)));
         }
@@ -75,6 +75,21 @@ class HiddenTipsTest {
                     .as("frame %d", t)
                     .isLessThan(20);
         }
+    }
+
+    @Test
+    void aTipThatBendsUnderTheHangingRigIsLeftAlone() {
+        List<Look> looks = swing(0, 0, 0);
+        for (int t = 0; t < 90; t++) {
+            Fit fit = Objects.requireNonNull(looks.get(t).chosen());
+            Polyline stiff = fit.line().cut(0.85 * FREE);
+            Point tip = stiff.last()
+                    .plus(Point.direction(stiff.tangentAt(FREE).angle() + 0.3).times(0.15 * FREE + 20));
+            Polyline soft = new Polyline(List.of(stiff.first(), stiff.last(), tip));
+            looks.set(t, looks.get(t).with(new Fit(soft, 0.5, 1, 0.01, 3, 100, 1, 0)));
+        }
+        assertThat(HiddenTips.told(looks, PIVOT, new RodLength.Estimate(FREE, 0.03 * FREE, 1)))
+                .isEqualTo(looks);
     }
 
     @Test
