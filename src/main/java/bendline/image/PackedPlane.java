@@ -15,8 +15,7 @@ public record PackedPlane(int width, int height, byte[] quarters) {
         float[] v = plane.values();
         byte[] out = new byte[v.length];
         for (int i = 0; i < out.length; i++) {
-            // Rounded by cutting off a positive number, several times faster than Math.round; what is no number becomes
-            // zero.
+            // Rounded by cutting off a positive number, much faster than Math.round; what is no number becomes zero.
             float moved = Math.max(-127, Math.min(127, v[i] * 4)) + 128.5f;
             out[i] = (byte) (Float.isNaN(moved) ? 0 : (int) moved - 128);
         }

@@ -4,6 +4,8 @@ import bendline.signal.SmoothCurve;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -51,7 +53,7 @@ final class CastFinder {
     private static final double LEAST_SEEN = 0.4;
 
     /** Share of the frames up to so long before and after the turn, real seconds, in which the whole rod must have been seen. */
-    private static final double LEAST_WHOLE = 0.2;
+    private static final double LEAST_WHOLE = 0.3;
 
     private static final double ABOUT_SECONDS = 0.5;
 
@@ -150,28 +152,27 @@ final class CastFinder {
     }
 
     private double seenShare(Candidate c) {
-        int seen = 0;
-        int all = 0;
-        for (int i = 0; i < rod.size(); i++) {
-            if (rod.time()[i] >= c.start() && rod.time()[i] <= c.end()) {
-                all++;
-                seen += Double.isNaN(rod.angle()[i]) ? 0 : 1;
-            }
-        }
-        return all == 0 ? 0 : (double) seen / all;
+        return share(c.start(), c.end(), i -> true, i -> !Double.isNaN(rod.angle()[i]));
     }
 
-    /** Share of the frames about the turn in which the rod was seen from hand to tip, of those in which the tip is in the picture. */
+    /** Share of the frames about the turn in which the rod was seen from hand to tip, of those with the tip in the picture. */
     private double wholeShare(Candidate c) {
-        int whole = 0;
-        int all = 0;
-        for (int i = 0; i < rod.size(); i++) {
-            if (rod.time()[i] > c.start() - ABOUT_SECONDS && rod.time()[i] < c.end() + ABOUT_SECONDS) {
-                all += rod.outside()[i] > 0 ? 0 : 1;
-                whole += Double.isNaN(rod.chord()[i]) ? 0 : 1;
-            }
-        }
-        return all == 0 ? 0 : (double) whole / all;
+        return share(
+                c.start() - ABOUT_SECONDS,
+                c.end() + ABOUT_SECONDS,
+                i -> rod.outside()[i] == 0,
+                i -> !Double.isNaN(rod.chord()[i]));
+    }
+
+    /** Of the frames in a stretch of time that are of a kind, the share for which something holds; 0 if there are none. */
+    private double share(double from, double to, IntPredicate kind, IntPredicate holds) {
+        int[] asked = IntStream.range(0, rod.size())
+                .filter(i -> rod.time()[i] >= from && rod.time()[i] <= to)
+                .filter(kind)
+                .toArray();
+        return asked.length == 0
+                ? 0
+                : (double) IntStream.of(asked).filter(holds).count() / asked.length;
     }
 
     /**

@@ -7,7 +7,7 @@
  * <ol>
  *   <li>Every frame is compared with the background's range in a 3 × 3 neighbourhood ({@link bendline.scene.Background}).
  *   <li>A few scouting frames give the places where moving thin lines meet; the hands are where curves of one length lead
- *       out in the most directions and, drawn on inwards, meet ({@link bendline.trace.Hands}). A phone that is not square sees the rod longer on one side:
+ *       out in many directions and, drawn on inwards, meet ({@link bendline.trace.Hands}). A phone that is not square sees the rod longer on one side:
  *       its length goes with its direction ({@link bendline.trace.RodLength}).
  *   <li>In every frame by itself all thin curves out of the pivot are found in log-polar coordinates by a dynamic programme
  *       over radius, direction and slope; each is straightened into a strip and fitted to sub-pixel accuracy.
@@ -35,7 +35,8 @@
  * <p>One background from all frames lost the rod in half of the frames of a clip with two casts in which it rests in the same
  * place before, between and after them (now 4 %).
  *
- * <p>For the tip, on nine rendered clips that the benchmark does not use: the place with the most directions, wherever its curves
+ * <p>For the tip, on eight clips dealt with another seed than the benchmark's and six of the second simulator: the place with the
+ * most directions, wherever its curves
  * meet, was beside the hands in three of them and lost the blank in 35, 18 and 100 % of the frames (now 10, 3 and 0 %). Drawing the
  * hand on from what was fitted next to it, instead of from the stiff part farther out, told missing tips where none were (15 % of
  * the frames of one clip). A price for a missing piece by the second instead of by the frame moved the whole clip's tips by a hand's
@@ -43,11 +44,12 @@
  * harm as good: seen from beside, the drop looks a tenth shorter when the line swings towards the camera. Calling tips seen only from
  * 84 % of the blank on, instead of 70 %, missed 12 % of one clip's for nothing.
  *
- * <p>From marks, on 44 labelled frames of real footage, some of them from two marks: following in the first frame's picture lost the rod where the camera had
- * panned off it, and letting the line slide along itself as far as across made it run away; 37 of 44 then, all 44 now.
+ * <p>From marks, on 44 labelled frames of real footage, some of them from two marks: following in the first frame's picture lost
+ * the rod where the camera had panned off it, and letting the line slide along itself as far as across made it run away; 37 of 44
+ * then, all 44 now.
  *
  * <p>Known weakness: a tip of the sky's own brightness and a blank of the foliage's own look are cut short; line that runs out
- * on from the tip after the release can be taken for more of the rod; the handle below the upper hand, where it shows, makes the
+ * straight on from the tip after the release can be taken for more of the rod; the handle below the upper hand, where it shows, makes the
  * rod look longer than it is from hand to tip.
  */
 @NullMarked

@@ -109,8 +109,7 @@ class RealTimeTest {
         ColouredBob slow = waiting(0).played(4, AS_PLAYED);
         SlowMotion found = Timekeeper.inferred(slow.info(), hung(slow), ROPE).slowMotion();
         // Captured at 59.9 frames a second, so that the nearest rate of phones, 60, makes 4.007 of it; the pendulum
-        // alone would
-        // make 4.09, as the rope is a little shorter than the way to the bob's middle.
+        // alone would make 4.09, as the rope is a little shorter than the way to the bob's middle.
         assertThat(found.factor()).isCloseTo(4, within(0.01));
         assertThat(found.basis()).contains("inferred").contains("swings once in");
         assertThat(found.told()).isTrue();
@@ -148,12 +147,10 @@ class RealTimeTest {
         Pace pace = Gravity.flying(dropped(squared), WALL, release(ball));
         assertThat(pace).isNotNull();
         // A feeder that climbs is pulled by 1.4 times gravity, a ball that falls by gravity less its drag: the pace
-        // must lie off
-        // the true factor by just the root of that. To 5 % of g, for the reasons given in RealGravityTest.
+        // must lie off the true factor by just the root of that. To 5 % of g, for the reasons given in RealGravityTest.
         double g = 1.4 * Gravity.STANDARD * Math.pow(ball.info().slowMotion().factor() / pace.factor(), 2);
         assertThat(g).isCloseTo(Gravity.STANDARD, within(0.05 * Gravity.STANDARD));
-        // Left at a slant, as a camera held up or down sees it, the pace is 5 % off that: less than half its
-        // uncertainty.
+        // Left at a slant, as a camera held up or down sees it, the pace is 5 % off that: under half its uncertainty.
         Pace slanted = Gravity.flying(dropped(ball), WALL, release(ball));
         assertThat(slanted).isNotNull();
         assertThat(slanted.away(pace.factor())).isLessThan(0.5);

@@ -24,10 +24,9 @@ class RealGravityTest {
         assertThat(swing).isNotNull();
         assertThat(swing.explained()).isGreaterThan(0.9);
         assertThat(bob.info().slowMotion().factor()).isEqualTo(1);
-        // The maker gives 25 cm but not from where to where. If the rope alone is as long, the bob's middle hangs 0.278
-        // m down
-        // (read off the picture by eye: 300 px from where the rope's lines meet, the bob's top 270 px). G must lie
-        // between.
+        // The maker gives 25 cm but not from where to where. If the rope alone is as long, the bob's middle hangs
+        // 0.278 m down, read off the picture by eye: 300 px from where the rope's lines meet, the bob's top 270 px.
+        // G must lie between.
         double squared = Math.pow(2 * Math.PI * swing.hz(), 2);
         assertThat(0.25 * squared).isLessThan(Gravity.STANDARD);
         assertThat(0.278 * squared).isGreaterThan(Gravity.STANDARD);
@@ -40,9 +39,8 @@ class RealGravityTest {
         assertThat(factor).isCloseTo(4, within(0.04));
         double seconds = SlantedFall.of(ball).seconds() / factor;
         double g = 2 * SlantedFall.HEIGHT_M / (seconds * seconds);
-        // Within 5 %, not 3: the height is given to a centimetre but from where on the ball to where is not said, and
-        // the
-        // ball's own drag, about 1 to 2 % of g over such a fall, is in it.
+        // Within 5 %, not 3: the height is given to a centimetre but from where on the ball to where is not said,
+        // and the ball's own drag, about 1 to 2 % of g over such a fall, is in it.
         assertThat(g).isCloseTo(Gravity.STANDARD, within(0.05 * Gravity.STANDARD));
         Pace pace = new Pace(factor * Math.sqrt(Gravity.STANDARD / g), 0.05, "fall");
         assertThat(pace.away(factor)).isLessThan(2);
