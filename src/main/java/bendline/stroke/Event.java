@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  * @param kind which
  * @param seconds clip time, or null where it cannot be told
  * @param plusMinusSeconds 68 % uncertainty, clip time; NaN where it cannot be told
- * @param frame the frame shown at that time, or null
+ * @param frame the frame shown at that time, or the nearest of two on either side where only they show the blank; or null
  * @param basis what it rests on, or why it cannot be told
  */
 public record Event(

@@ -16,6 +16,9 @@ final class EventBook {
     /** A rod that falls less is held. */
     private static final double HELD = Math.toRadians(2);
 
+    /** Half of the middle 68 % of a stretch of which any moment is as likely. */
+    private static final double EVEN = 0.34;
+
     private final StrokeReader.Readings all;
     private final double factor;
     private final DoubleToIntFunction frameAt;
@@ -105,15 +108,30 @@ final class EventBook {
             out.put(EventKind.TIP_LOWEST, Event.unknown(EventKind.TIP_LOWEST, why));
             return;
         }
-        double[] draws = all.draws().lowest();
+        double sd = Math.hypot(Spread.of(all.draws().lowest()), EVEN * lowSeconds(angle, release.value(), value));
         boolean cut = angle.end() < release.value() + 1.0 - all.step();
         put(
                 EventKind.TIP_LOWEST,
                 value,
-                Spread.of(draws),
+                sd,
                 "smallest butt angle within 1.0 s after the release, or the end of the fall where the rod then stays"
                         + (cut ? "; the rod was followed for only part of that second" : ""),
                 "the rod was not followed after the release");
+    }
+
+    /**
+     * From when to when the rod is as low as it ever is, but for what counts as held: it swings on after its fall, and which of its
+     * low points is the lowest is a matter of a degree. 0 where the moment is the end of the fall and not the lowest point.
+     */
+    private double lowSeconds(SmoothCurve angle, double release, double moment) {
+        double end = Math.min(angle.end(), release + 1);
+        if (Math.abs(angle.argMin(release, end) - moment) > all.step()) {
+            return 0;
+        }
+        double level = angle.at(moment) + HELD;
+        double from = angle.firstFall(level, release, end);
+        double to = angle.at(end) <= level ? end : angle.lastRise(level, moment, end);
+        return to - from;
     }
 
     private void drawn(EventKind kind, ToDoubleFunction<Moments> moment, String basis, String why) {

@@ -25,6 +25,9 @@ final class StrokeReader {
 
     private static final double TAIL_SECONDS = 2.0;
 
+    /** How many frames beside a moment's own may stand for it. */
+    private static final int NEIGHBOURS = 2;
+
     /** How well the hand's peak speed must be known to time the start of the push by it. */
     private static final double HAND_CONTRAST = 8;
 
@@ -204,8 +207,20 @@ final class StrokeReader {
         return Math.max(0, Math.min(whole.size() - 1, i >= 0 ? i : -i - 2));
     }
 
-    /** The decoded frame shown at a real time. */
+    /** The decoded frame shown at a real time, or a neighbour if only that shows the blank: evidence is to be looked at. */
     private int clipFrame(double seconds) {
-        return trace.frames().get(frameAt(seconds + 1e-9)).frame();
+        int shown = frameAt(seconds + 1e-9);
+        int best = shown;
+        for (int i = Math.max(0, shown - NEIGHBOURS); i <= Math.min(whole.size() - 1, shown + NEIGHBOURS); i++) {
+            boolean nearer = Math.abs(whole.time()[i] - seconds) < Math.abs(whole.time()[best] - seconds);
+            if (followed(i) && !followed(shown) && (!followed(best) || nearer)) {
+                best = i;
+            }
+        }
+        return trace.frames().get(best).frame();
+    }
+
+    private boolean followed(int i) {
+        return !Double.isNaN(whole.angle()[i]);
     }
 }

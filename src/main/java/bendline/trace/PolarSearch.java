@@ -260,8 +260,7 @@ final class PolarSearch {
                 double right = (sum[at + half + 1 + gap + flank] - sum[at + half + 1 + gap]) / flank;
                 double a = in - left;
                 double b = in - right;
-                // The lesser of two steps of one sign, whichever it is; negative where the signs differ.
-                best[c] = Math.max(best[c], weight * Math.max(Math.min(a, b), -Math.max(a, b)));
+                best[c] = Math.max(best[c], weight * Strip.lesserStep(a, b));
             }
         }
         float[] out = new float[n];

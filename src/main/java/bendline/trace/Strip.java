@@ -128,14 +128,18 @@ final class Strip {
             double in = (right[k] - left[k]) / (2 * half);
             double a = in - (nearLeft[k] - farLeft[k]) / flank;
             double b = in - (farRight[k] - nearRight[k]) / flank;
-            // The lesser of two steps of one sign, whichever it is; negative where the signs differ.
-            float c = (float) Math.max(Math.min(a, b), -Math.max(a, b));
+            float c = (float) lesserStep(a, b);
             if (c * root > strength[station][k] && polarity * a >= 0) {
                 strength[station][k] = c * root;
                 width[station][k] = (float) w;
                 contrast[station][k] = a > 0 ? c : -c;
             }
         }
+    }
+
+    /** The lesser of two steps of one sign, whichever it is; negative where the signs differ: a ridge has both alike. */
+    static double lesserStep(double a, double b) {
+        return Math.max(Math.min(a, b), -Math.max(a, b));
     }
 
     /** The running sum at a fractional place and at every whole step from there, one for each offset. */

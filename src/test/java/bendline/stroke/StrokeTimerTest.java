@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -52,6 +53,31 @@ class StrokeTimerTest {
         }
         errors.sort(null);
         assertThat(errors.get(errors.size() / 2)).as("median error, frames").isLessThan(Math.max(0.5, 0.006 * fps));
+    }
+
+    @Test
+    void aMomentWhoseOwnFrameLostTheRodIsShownByANeighbour() {
+        AnalyticStroke stroke = AnalyticStroke.GOOD;
+        Trace seen = stroke.trace(60, 1, Side.RIGHT, 0.3, 0.02, 1);
+        Tracked none = Tracked.notSeen(null, "hidden");
+        for (EventKind kind : List.of(EventKind.BACKSWING_END, EventKind.FASTEST_TURN, EventKind.STOP)) {
+            int own =
+                    Objects.requireNonNull(only(seen, Setup.NONE, 1).event(kind).frame());
+            List<FrameTrace> frames = new ArrayList<>(seen.frames());
+            FrameTrace f = frames.get(own);
+            frames.set(own, new FrameTrace(own, f.seconds(), none, none, f.rig(), null, Double.NaN));
+            Trace gap = new Trace(
+                    seen.width(),
+                    seen.height(),
+                    frames,
+                    seen.motion(),
+                    seen.freeLengthPx(),
+                    seen.freeLengthSdPx(),
+                    null);
+            int shown =
+                    Objects.requireNonNull(only(gap, Setup.NONE, 1).event(kind).frame());
+            assertThat(shown).as(kind.id()).isNotEqualTo(own).isBetween(own - 2, own + 2);
+        }
     }
 
     @Test
