@@ -5,7 +5,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Grey frames from the first to the last. The values are those of the decoder's own luma plane: limited-range clips keep
- * 16 for black and 235 for white, ten-bit clips lose their two lowest bits. Each frame has its own array. Not thread-safe.
+ * 16 for black and 235 for white, ten-bit clips lose their two lowest bits. Each frame has arrays of its own until it is
+ * given back. Not thread-safe.
  */
 public final class LumaReader implements AutoCloseable {
 
@@ -31,6 +32,14 @@ public final class LumaReader implements AutoCloseable {
         byte[] upright = pixels.luma(frames.frame(), size);
         Tint tint = withTint ? pixels.tint(frames.frame(), size) : null;
         return new Frame(frames.index(), frames.seconds(), new Luma(size.width(), size.height(), upright), tint);
+    }
+
+    /**
+     * Tells that nobody looks at a frame of this reader any more, so that a later one may be written over it. Optional: what is
+     * not given back stays as it is.
+     */
+    public void giveBack(Frame frame) {
+        pixels.takeBack(frame);
     }
 
     @Override

@@ -2,6 +2,8 @@ package bendline.footage;
 
 import bendline.image.DisplayCurve;
 import bendline.image.Luma;
+import bendline.image.Turn;
+import java.nio.ByteBuffer;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.avutil.AVPixFmtDescriptor;
 import org.bytedeco.ffmpeg.global.avutil;
@@ -14,6 +16,7 @@ final class Pixels implements AutoCloseable {
 
     private final Scaler scaler = new Scaler();
     private final NativeTurn turner = new NativeTurn();
+    private final Spares spares = new Spares();
     private double exposure = 1;
     private byte[] lying = new byte[0];
 
@@ -27,8 +30,17 @@ final class Pixels implements AutoCloseable {
         if (format.comp(0).depth() == 8) {
             return grey(frame.data(0), frame.linesize(0), size);
         }
-        byte[] stored = plane(frame, format, 0, frame.width(), frame.height());
-        return size.turn().apply(stored, frame.width(), frame.height(), 1);
+        return plane(frame, format, 0, size.turn());
+    }
+
+    /** Planes that were handed out and are needed no more: later ones are written over them. */
+    void takeBack(Frame frame) {
+        spares.give(frame.luma().pixels());
+        Tint tint = frame.tint();
+        if (tint != null) {
+            spares.give(tint.blue().pixels());
+            spares.give(tint.red().pixels());
+        }
     }
 
     /** Upright colour planes, or null where the clip does not hold them plainly at half the size. */
@@ -48,11 +60,8 @@ final class Pixels implements AutoCloseable {
         return plain ? new Tint(half(frame, format, size, 1), half(frame, format, size, 2)) : null;
     }
 
-    private static Luma half(AVFrame frame, AVPixFmtDescriptor format, UprightSize size, int plane) {
-        int width = frame.width() / 2;
-        int height = frame.height() / 2;
-        byte[] upright = size.turn().apply(plane(frame, format, plane, width, height), width, height, 1);
-        return new Luma(size.width() / 2, size.height() / 2, upright);
+    private Luma half(AVFrame frame, AVPixFmtDescriptor format, UprightSize size, int plane) {
+        return new Luma(size.width() / 2, size.height() / 2, plane(frame, format, plane, size.turn()));
     }
 
     /** Fills in upright blue, green, red bytes, as an ordinary screen shows them. */
@@ -76,25 +85,42 @@ final class Pixels implements AutoCloseable {
     }
 
     private byte[] grey(BytePointer rows, int stride, UprightSize size) {
-        int pixels = size.squareWidth() * size.squareHeight();
-        if (size.turn().isNone()) {
-            return copy(rows, stride, size.squareWidth(), size.squareHeight(), new byte[pixels]);
+        return grey(rows, stride, size.squareWidth(), size.squareHeight(), size.turn());
+    }
+
+    private byte[] grey(BytePointer rows, int stride, int width, int height, Turn turn) {
+        byte[] out = spares.take(width * height);
+        if (turn.isNone()) {
+            return copy(rows, stride, width, height, out);
         }
-        if (lying.length != pixels) {
+        copy(rows, stride, width, height, lying(width * height));
+        return turn.apply(lying, width, height, 1, out);
+    }
+
+    /** Room for a picture on its way to being turned. */
+    private byte[] lying(int pixels) {
+        if (lying.length < pixels) {
             lying = new byte[pixels];
         }
-        copy(rows, stride, size.squareWidth(), size.squareHeight(), lying);
-        return size.turn().apply(lying, size.squareWidth(), size.squareHeight(), 1);
+        return lying;
     }
 
     private static byte[] copy(BytePointer rows, int stride, int rowBytes, int height, byte[] out) {
-        if (stride == rowBytes) {
-            rows.get(out, 0, rowBytes * height);
-        } else {
+        long last = (long) (height - 1) * stride;
+        if (stride < 0 || last + rowBytes > Integer.MAX_VALUE) {
             for (int y = 0; y < height; y++) {
-                rows.position((long) y * stride).get(out, y * rowBytes, rowBytes);
+                rows.getPointer((long) y * stride).get(out, y * rowBytes, rowBytes);
             }
-            rows.position(0);
+            return out;
+        }
+        // A buffer copies each row without a call into native code, which costs more than a short row.
+        ByteBuffer bytes = rows.getPointer(0).capacity(last + rowBytes).asByteBuffer();
+        if (stride == rowBytes) {
+            bytes.get(0, out, 0, rowBytes * height);
+            return out;
+        }
+        for (int y = 0; y < height; y++) {
+            bytes.get(y * stride, out, y * rowBytes, rowBytes);
         }
         return out;
     }
@@ -148,28 +174,27 @@ final class Pixels implements AutoCloseable {
                 && depth <= 16;
     }
 
-    /** The eight highest bits of a plane. */
-    private static byte[] plane(AVFrame frame, AVPixFmtDescriptor format, int plane, int width, int height) {
-        byte[] out = new byte[width * height];
+    /** The eight highest bits of a plane, upright. */
+    private byte[] plane(AVFrame frame, AVPixFmtDescriptor format, int plane, Turn turn) {
+        int width = plane == 0 ? frame.width() : frame.width() / 2;
+        int height = plane == 0 ? frame.height() : frame.height() / 2;
         int stride = frame.linesize(plane);
         int depth = format.comp(plane).depth();
         if (depth == 8) {
-            BytePointer rows = frame.data(plane);
-            for (int y = 0; y < height; y++) {
-                rows.getPointer((long) y * stride).get(out, y * width, width);
-            }
-            return out;
+            return grey(frame.data(plane), stride, width, height, turn);
         }
+        byte[] out = spares.take(width * height);
+        byte[] stored = turn.isNone() ? out : lying(width * height);
         short[] row = new short[width];
         ShortPointer samples = new ShortPointer(frame.data(plane));
         int shift = format.comp(plane).shift() + depth - 8;
         for (int y = 0; y < height; y++) {
             samples.position((long) y * stride / 2).get(row, 0, width);
             for (int x = 0, to = y * width; x < width; x++, to++) {
-                out[to] = (byte) ((row[x] & 0xffff) >> shift);
+                stored[to] = (byte) ((row[x] & 0xffff) >> shift);
             }
         }
-        return out;
+        return turn.isNone() ? out : turn.apply(stored, width, height, 1, out);
     }
 
     @Override

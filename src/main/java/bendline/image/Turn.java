@@ -72,17 +72,25 @@ public record Turn(int clockwiseDegrees, boolean mirrored) {
     /**
      * Lays a raster out anew.
      *
-     * @param source {@code width · height · bytesPerPixel} bytes, rows from the top
+     * @param source at least {@code width · height · bytesPerPixel} bytes, rows from the top
      * @param width of the source
      * @param height of the source
      * @param bytesPerPixel interleaved bytes of a pixel, kept in their order
      * @return the source itself where nothing changes, else a new array
      */
     public byte[] apply(byte[] source, int width, int height, int bytesPerPixel) {
-        if (isNone()) {
-            return source;
-        }
-        byte[] target = new byte[width * height * bytesPerPixel];
+        return isNone()
+                ? source
+                : apply(source, width, height, bytesPerPixel, new byte[width * height * bytesPerPixel]);
+    }
+
+    /**
+     * The same into an array of one's own, which is written over even where nothing changes.
+     *
+     * @param target at least {@code width · height · bytesPerPixel} bytes, not the source
+     * @return the target
+     */
+    public byte[] apply(byte[] source, int width, int height, int bytesPerPixel, byte[] target) {
         int shownWidth = swapsSides() ? height : width;
         int[] across = {1, 0};
         int[] down = {0, 1};
@@ -94,8 +102,12 @@ public record Turn(int clockwiseDegrees, boolean mirrored) {
         int squaresWidth = bySquares ? width / SQUARE * SQUARE : 0;
         int squaresHeight = bySquares ? height / SQUARE * SQUARE : 0;
         squares(source, target, width, squaresWidth, squaresHeight, origin, stepX, stepY);
+        boolean backwards = bytesPerPixel == 1 && stepX == -1;
         for (int y = 0; y < height; y++) {
             int left = y < squaresHeight ? squaresWidth : 0;
+            if (backwards) {
+                left = eights(source, target, y * width, width, origin + y * stepY);
+            }
             singles(
                     source,
                     target,
@@ -135,6 +147,15 @@ public record Turn(int clockwiseDegrees, boolean mirrored) {
                 target[(to + i * step) * bytesPerPixel + k] = source[(from + i) * bytesPerPixel + k];
             }
         }
+    }
+
+    /** A row from right to left, as far as it goes in eights; returns how far that is. */
+    private static int eights(byte[] source, byte[] target, int from, int n, int to) {
+        int end = n / SQUARE * SQUARE;
+        for (int i = 0; i < end; i += SQUARE) {
+            EIGHT.set(target, to - i - SQUARE + 1, Long.reverseBytes((long) EIGHT.get(source, from + i)));
+        }
+        return end;
     }
 
     /** Where rows become columns: square by square, the first {@code width} columns of the first {@code height} rows. */

@@ -37,14 +37,14 @@ public final class CameraTracker {
     private int width;
     private int height;
 
-    /** Takes the next frame and returns its map to the reference picture, picture pixels. */
+    /** Takes the next frame and returns its map to the reference picture, picture pixels. Nothing of the frame is kept. */
     public Homography add(Luma picture) {
         if (key == null) {
             width = picture.width();
             height = picture.height();
             factor = Math.max(1, (int) Math.round((double) Math.max(width, height) / WORKING_WIDTH_PX));
         }
-        Luma small = Warp.reduce(picture, factor);
+        Luma small = factor == 1 ? new Luma(width, height, picture.pixels().clone()) : Warp.reduce(picture, factor);
         Homography map = key == null ? start(small) : follow(key, small);
         previous = small;
         Homography full = scaled(map);

@@ -36,6 +36,8 @@ public record Scene(CameraMotion motion, Backdrop backdrop) {
                 Homography map = camera.add(f.luma());
                 if (f.index() % step == step / 2 || info.frames() < 2 * MOST_SAMPLES) {
                     samples.add(f, map);
+                } else {
+                    reader.giveBack(f);
                 }
                 progress.accept((f.index() + 1.0) / info.frames());
             }
@@ -58,6 +60,8 @@ public record Scene(CameraMotion motion, Backdrop backdrop) {
                 Cover cover = byFrame.get(f.index());
                 if (cover != null) {
                     samples.add(f, motion.toReference().get(f.index()), cover);
+                } else {
+                    reader.giveBack(f);
                 }
                 progress.accept((f.index() + 1.0) / info.frames());
             }

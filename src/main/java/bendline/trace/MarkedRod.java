@@ -80,6 +80,7 @@ final class MarkedRod {
             try (LumaReader reader = footage.lumas()) {
                 for (Frame f = reader.next(); f != null; f = reader.next()) {
                     store.add(PackedPlane.of(inUnits(f.luma(), area)));
+                    reader.giveBack(f);
                     progress.accept((f.index() + 1.0) / info.frames());
                 }
             }

@@ -162,7 +162,8 @@ public final class RodTracker {
         Scouts out = new Scouts(info.width(), info.height());
         int step = Math.max(1, info.frames() / SCOUT_FRAMES);
         Area whole = new Area(0, 0, info.width(), info.height());
-        eachFrame(0.3, 0.4, frame -> {
+        eachBatch(1, 0.3, 0.4, batch -> {
+            Frame frame = batch.get(0);
             if (frame.index() % step == step / 2) {
                 out.add(frame.seconds(), difference(scene.backdrop(), frame, whole));
             }
@@ -203,6 +204,7 @@ public final class RodTracker {
         Backdrop backdrop = whole.cut(area);
         List<Look> looks = new ArrayList<>();
         eachBatch(
+                BATCH,
                 from,
                 to,
                 batch -> batch.parallelStream()
@@ -268,27 +270,22 @@ public final class RodTracker {
         return near && Confidence.usable(fit) && held(fit, pivot, rod) ? fit : null;
     }
 
-    /** Frames a few at a time, so that they can be looked at side by side. */
-    private void eachBatch(double from, double to, Consumer<List<Frame>> use) {
+    /** Frames a few at a time, so that they can be looked at side by side; none may be kept. */
+    private void eachBatch(int size, double from, double to, Consumer<List<Frame>> use) {
         List<Frame> batch = new ArrayList<>();
-        eachFrame(from, to, frame -> {
-            batch.add(frame);
-            if (batch.size() == BATCH) {
-                use.accept(batch);
-                batch.clear();
-            }
-        });
-        if (!batch.isEmpty()) {
-            use.accept(batch);
-        }
-    }
-
-    private void eachFrame(double from, double to, Consumer<Frame> use) {
         try (LumaReader reader = footage.tinted()) {
             for (Frame frame = reader.next(); frame != null; frame = reader.next()) {
-                use.accept(frame);
+                batch.add(frame);
+                if (batch.size() == size || frame.index() == info.frames() - 1) {
+                    use.accept(batch);
+                    batch.forEach(reader::giveBack);
+                    batch.clear();
+                }
                 progress.accept(from + (to - from) * (frame.index() + 1) / info.frames());
             }
+        }
+        if (!batch.isEmpty()) {
+            use.accept(batch);
         }
     }
 

@@ -76,8 +76,9 @@ public record DecodeSpeed(int frames, double plainSeconds, double greySeconds) {
     private static int grey(Footage footage) {
         int n = 0;
         try (LumaReader reader = footage.lumas()) {
-            while (reader.next() != null) {
+            for (Frame frame = reader.next(); frame != null; frame = reader.next()) {
                 n++;
+                reader.giveBack(frame);
             }
         }
         return n;
