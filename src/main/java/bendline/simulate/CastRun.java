@@ -155,8 +155,12 @@ final class CastRun {
                 return true;
             }
         }
-        if (line.state() == RigLine.State.RUNNING && stepper.state().rigY < WATER_Y) {
+        if (flying() && stepper.state().rigY < WATER_Y) {
             line.become(RigLine.State.LYING);
+            return true;
+        }
+        if (line.state() == RigLine.State.RUNNING && rig.clipM() > 0 && out(t) >= rig.clipM()) {
+            line.stop(rig.clipM());
             return true;
         }
         if (cast > 0 && cast < scripts.size() && line.state() != RigLine.State.HELD) {
@@ -167,6 +171,16 @@ final class CastRun {
         }
         wind(t);
         return false;
+    }
+
+    private boolean flying() {
+        return line.state() == RigLine.State.RUNNING || line.state() == RigLine.State.STOPPED;
+    }
+
+    /** Tip to rig, metres. */
+    private double out(double t) {
+        double[] tip = stepper.tip(hands.at(t));
+        return Math.hypot(stepper.state().rigX - tip[0], stepper.state().rigY - tip[1]);
     }
 
     /** Asked a little before the push so that its moves can still be added in time. */

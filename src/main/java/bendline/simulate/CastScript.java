@@ -122,6 +122,30 @@ public record CastScript(
                 Severity.NONE);
     }
 
+    /** The same cast, the rod held for another time after the turn, real seconds. */
+    public CastScript holding(double seconds) {
+        return new CastScript(
+                startSeconds,
+                readyAngleDeg,
+                layBackDeg,
+                backswingSeconds,
+                settleSeconds,
+                feelSeconds,
+                pushSeconds,
+                turnDelaySeconds,
+                turnSeconds,
+                stopAngleDeg,
+                releaseDirectionDeg,
+                releaseLateSeconds,
+                seconds,
+                dropDeg,
+                dropDelaySeconds,
+                dropSeconds,
+                putDown,
+                rushedFlat,
+                tipDrop);
+    }
+
     /** The same cast with another settle. */
     CastScript withSettle(double seconds) {
         return new CastScript(

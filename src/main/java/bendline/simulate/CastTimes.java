@@ -72,6 +72,12 @@ final class CastTimes {
         times.put("rodStraight", crossing(this::chord, bend, last, 0.995, true));
         int lowest = highest(i -> -motion.angle(i), release, Math.min(last, release + samples(1.0)));
         times.put("tipLowest", timeOf(lowest));
+        for (int i = release; i <= last && motion.line(i) != RigLine.State.HELD; i++) {
+            if (motion.line(i) == RigLine.State.STOPPED) {
+                times.put("clipNod", timeOf(i));
+                break;
+            }
+        }
         times.values().removeIf(t -> Double.isNaN(t));
     }
 

@@ -172,6 +172,11 @@ final class Motion {
         return samples.get(sample)[12];
     }
 
+    /** What the line does at a sample. */
+    RigLine.State line(int sample) {
+        return lines.get(sample);
+    }
+
     /** Upper hand to tip at a sample, metres. */
     double chord(int sample) {
         double[] s = samples.get(sample);

@@ -9,6 +9,15 @@ public final class Presets {
 
     private static final double START = 0.8;
 
+    /** Clips that go on until the rig is in the water, the rod held still. */
+    private static final String CLIP = "clip-";
+
+    /** Metres of line at which the clip stops a rig that would fly 93 m. */
+    private static final Map<String, Double> CLIPPED_AT = Map.of("clip-firm", 75.0, "clip-soft", 75.0);
+
+    /** Seconds that are filmed longer for it. */
+    private static final double UNTIL_LANDED = 4.4;
+
     private Presets() {}
 
     /** The names that {@link #named} knows, in order of the alphabet. */
@@ -26,7 +35,7 @@ public final class Presets {
         if (casts == null) {
             throw new IllegalArgumentException("there is no preset \"" + name + "\"; there are " + names());
         }
-        return CastTuner.tunedAndTrimmed(new Scenario(
+        Scenario scenario = CastTuner.tunedAndTrimmed(new Scenario(
                 name,
                 20_000 + Math.abs(name.hashCode() % 1000),
                 60,
@@ -35,10 +44,12 @@ public final class Presets {
                 1.78,
                 Scenario.TipColour.ORANGE,
                 RodSpec.medium(),
-                RigSpec.feeder(85, 1.25),
+                RigSpec.feeder(85, 1.25)
+                        .clippedAt(CLIPPED_AT.getOrDefault(name, 0.0), name.equals("clip-soft") ? 0.4 : 0),
                 casts,
                 CameraSpec.tripod1080p60(),
                 SceneSpec.plain()));
+        return name.startsWith(CLIP) ? scenario.lasting(scenario.seconds() + UNTIL_LANDED) : scenario;
     }
 
     private static Map<String, List<CastScript>> casts() {
@@ -50,6 +61,8 @@ public final class Presets {
         all.put("mild", List.of(CastScript.of(START, 0.55, 0.55)));
         all.put("put-down", List.of(CastScript.of(START, 0, 0).puttingDown()));
         all.put("nobody", List.of());
+        List<CastScript> held = List.of(CastScript.of(START, 0, 0).holding(5));
+        List.of("firm", "soft", "none").forEach(how -> all.put(CLIP + how, held));
         CastScript first = CastScript.of(START, 0, 0);
         double then = first.overSeconds() + Scenario.BETWEEN_CASTS + 0.5;
         all.put("twice", List.of(first, CastScript.of(then, 1, 1)));

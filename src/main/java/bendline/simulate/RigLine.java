@@ -12,13 +12,20 @@ final class RigLine {
         HELD,
         /** Let go: runs after the flying rig with a constant small pull. */
         RUNNING,
+        /** Run out to the clip: a long line that is held there. */
+        STOPPED,
         /** Lies in the water, pulls at nothing. */
         LYING
     }
 
+    /** Length of line before the clip over which a finger slows it, metres. */
+    static final double FEATHERED_M = 20;
+
     private final double stiffnessN;
     private final double lossSeconds;
     private final double runningPullN;
+    private final double featherFromM;
+    private final double featherN;
     private double lengthM;
     private double windingMps;
     private State state = State.HELD;
@@ -27,6 +34,8 @@ final class RigLine {
         this.stiffnessN = rig.lineStiffnessN();
         this.lossSeconds = rig.lineLossSeconds();
         this.runningPullN = rig.linePullN();
+        this.featherFromM = rig.clipM() > 0 ? rig.clipM() - FEATHERED_M : Double.POSITIVE_INFINITY;
+        this.featherN = rig.featherN();
         this.lengthM = rig.dropM();
     }
 
@@ -38,6 +47,8 @@ final class RigLine {
         this.stiffnessN = other.stiffnessN;
         this.lossSeconds = other.lossSeconds;
         this.runningPullN = other.runningPullN;
+        this.featherFromM = other.featherFromM;
+        this.featherN = other.featherN;
         this.lengthM = other.lengthM;
         this.windingMps = other.windingMps;
         this.state = other.state;
@@ -49,6 +60,12 @@ final class RigLine {
 
     void become(State next) {
         state = next;
+    }
+
+    /** The clip holds the line at its length from now on, metres. */
+    void stop(double lengthM) {
+        wind(lengthM, 0);
+        state = State.STOPPED;
     }
 
     /** Sets the unstretched length in metres and how fast the reel takes it in, m/s. */
@@ -64,7 +81,7 @@ final class RigLine {
     /** Pull in newtons at a distance tip to rig in metres that grows at a rate in m/s. */
     double tension(double distance, double rate) {
         if (state == State.RUNNING) {
-            return runningPullN;
+            return distance > featherFromM ? runningPullN + featherN : runningPullN;
         }
         double stretch = distance - lengthM;
         if (state == State.LYING || stretch <= 0) {
@@ -76,7 +93,9 @@ final class RigLine {
     /** Elastic energy in joules at a distance tip to rig. */
     double energy(double distance) {
         double stretch = distance - lengthM;
-        return state != State.HELD || stretch <= 0 ? 0 : 0.5 * stiffnessN / lengthM * stretch * stretch;
+        return (state != State.HELD && state != State.STOPPED) || stretch <= 0
+                ? 0
+                : 0.5 * stiffnessN / lengthM * stretch * stretch;
     }
 
     /**

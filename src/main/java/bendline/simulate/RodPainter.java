@@ -113,7 +113,7 @@ final class RodPainter {
         Point rigPx = map.apply(camera.plane(m.rigX(), m.rigY()));
         double sag = sag(m);
         Point last = tipPx;
-        int parts = sag > 0.01 || m.line() == RigLine.State.RUNNING ? 10 : 2;
+        int parts = sag > 0.01 || m.line() != RigLine.State.HELD ? 10 : 2;
         for (int i = 1; i <= parts; i++) {
             double f = (double) i / parts;
             double x = m.tipX() + f * (m.rigX() - m.tipX());

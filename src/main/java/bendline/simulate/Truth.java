@@ -99,7 +99,7 @@ public record Truth(
      *
      * @param number from 1
      * @param events clip seconds by name: backswingStart, backswingEnd, rearmost, forwardStart, fastestTurn, peakBend,
-     *     stop, release, rodStraight, tipLowest
+     *     stop, release, rodStraight, tipLowest, clipNod
      * @param measures by name with the unit in it; real time
      * @param faults how plainly each fault was scripted, by finding id
      */

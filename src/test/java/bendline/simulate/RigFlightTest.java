@@ -43,7 +43,7 @@ class RigFlightTest {
     }
 
     private static RigSpec rig(double massG, double dragAreaCm2) {
-        return new RigSpec(massG, 1, dragAreaCm2, 1800, 0, 0);
+        return new RigSpec(massG, 1, dragAreaCm2, 1800, 0, 0, 0, 0);
     }
 
     private static ChainState fly(

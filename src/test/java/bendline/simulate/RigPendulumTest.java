@@ -16,7 +16,7 @@ class RigPendulumTest {
     void swingsInTheTimeOfItsDrop(double drop, double swing) {
         // A rod so stiff that its tip stays where it is.
         RodSpec rod = new RodSpec(2, 1.2, 2000, 2000, 4, 0.3, 0.3, 30, 30, 0.002);
-        RigSpec rig = new RigSpec(60, drop, 0, 20_000, 0.001, 0);
+        RigSpec rig = new RigSpec(60, drop, 0, 20_000, 0.001, 0, 0, 0);
         RigLine line = new RigLine(rig);
         ChainStepper stepper = new ChainStepper(new RodChain(rod, 6), line, rig, RodChain.GRAVITY, DT);
         HandPose hand = TestRods.still(Math.toRadians(60));
