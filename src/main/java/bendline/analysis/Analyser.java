@@ -1,17 +1,9 @@
 package bendline.analysis;
 
-import bendline.footage.ClipInfo;
 import bendline.footage.Footage;
 import bendline.footage.FootageException;
-import bendline.footage.SlowMotion;
 import bendline.scene.Setup;
-import bendline.stroke.Stroke;
-import bendline.stroke.StrokeTimer;
-import bendline.technique.TechniqueReview;
-import bendline.trace.RodTracker;
-import bendline.trace.Trace;
 import java.nio.file.Path;
-import java.util.List;
 
 /** Runs the stages in their order: footage, trace, stroke, technique. Holds no state; safe to use from several threads. */
 public final class Analyser {
@@ -32,31 +24,13 @@ public final class Analyser {
 
     /** The same for a clip that is open already, for example one that was turned by hand. */
     public ClipAnalysis analyse(Footage footage, Setup setup, Progress progress) {
-        ClipInfo read = timed(footage.survey(f -> progress.at("Reading the clip", f)), setup);
-        new MarkCheck(read).check(setup.marks());
-        Trace trace = RodTracker.follow(
-                footage,
-                read,
-                setup,
-                f -> progress.at("Following the rod", f),
-                sight -> progress.firstLook(FirstLook.of(read, sight, setup)));
-        ClipInfo played = Timekeeper.inferred(read, trace, setup);
-        List<Stroke> strokes = new StrokeTimer().time(trace, setup, played.slowMotion());
-        ClipInfo info = Timekeeper.checked(played, trace, setup, strokes);
-        TechniqueReview technique = new TechniqueReview();
-        List<CastAnalysis> casts = strokes.stream()
-                .map(s -> new CastAnalysis(s, technique.review(s)))
-                .toList();
-        Quality quality = new ClipAppraiser().appraise(info, trace, strokes);
-        return new ClipAnalysis(footage.path(), info, setup, trace, quality, casts);
+        try (ClipSession session = open(footage, setup, progress)) {
+            return session.analysis();
+        }
     }
 
-    /** What the user says of slow motion comes before what the file says. */
-    private static ClipInfo timed(ClipInfo info, Setup setup) {
-        Double given = setup.slowMotionFactor();
-        if (given == null) {
-            return info;
-        }
-        return info.with(new SlowMotion(given, "as you gave it"));
+    /** The same, kept open for marks to be added; to be closed by the caller. */
+    public ClipSession open(Footage footage, Setup setup, Progress progress) {
+        return ClipSession.open(footage, setup, progress);
     }
 }

@@ -5,7 +5,6 @@ import bendline.geometry.Point;
 import bendline.scene.Mark;
 import java.util.List;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
 
 /** Whether what a user pointed at can be in the clip. */
 final class MarkCheck {
@@ -23,8 +22,7 @@ final class MarkCheck {
     void check(List<Mark> marks) {
         for (Mark mark : marks) {
             inTime(mark.seconds());
-            inPicture("grip", mark.grip());
-            inPicture("tip", mark.tip());
+            mark.places().forEach((part, at) -> inPicture(part.name().toLowerCase(Locale.ROOT), at));
             apart(mark);
         }
     }
@@ -37,8 +35,8 @@ final class MarkCheck {
         }
     }
 
-    private void inPicture(String what, @Nullable Point p) {
-        if (p != null && !(p.x() >= 0 && p.x() <= info.width() && p.y() >= 0 && p.y() <= info.height())) {
+    private void inPicture(String what, Point p) {
+        if (!(p.x() >= 0 && p.x() <= info.width() && p.y() >= 0 && p.y() <= info.height())) {
             throw wrong(
                     "The %s mark %.0f,%.0f lies outside the picture, which is %d by %d pixels; count from the top left of"
                             + " the upright picture.",

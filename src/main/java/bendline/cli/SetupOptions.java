@@ -4,6 +4,8 @@ import bendline.geometry.Point;
 import bendline.scene.Mark;
 import bendline.scene.Setup;
 import bendline.scene.Setup.Side;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
@@ -63,6 +65,13 @@ final class SetupOptions {
     @Option(names = "--at", paramLabel = "SECONDS", description = "Clip time of the frame that was marked.")
     private @Nullable Double at;
 
+    @Option(
+            names = "--marks",
+            paramLabel = "FILE",
+            description = "Points on many frames, a line each: seconds,part,x,y with the part grip, tip or rig; x and y"
+                    + " empty where it can't be seen. They are obeyed there and put right what lies around them.")
+    private @Nullable Path marksFile;
+
     /** What was given, checked as far as it can be without the clip. */
     Setup toSetup() {
         try {
@@ -80,6 +89,18 @@ final class SetupOptions {
     }
 
     private List<Mark> marks() {
+        List<Mark> all = new ArrayList<>(one());
+        if (marksFile != null) {
+            try {
+                all.addAll(MarksFile.read(marksFile));
+            } catch (IllegalArgumentException e) {
+                throw wrongUse(String.valueOf(e.getMessage()));
+            }
+        }
+        return all;
+    }
+
+    private List<Mark> one() {
         boolean marked = markGrip != null || markTip != null;
         if (at == null && !marked) {
             return List.of();

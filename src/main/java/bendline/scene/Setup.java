@@ -47,6 +47,11 @@ public record Setup(
         marks = List.copyOf(marks);
     }
 
+    /** The same with other marks. */
+    public Setup withMarks(List<Mark> others) {
+        return new Setup(rodLengthM, freeLengthM, dropM, rigMassKg, castsTo, slowMotionFactor, others);
+    }
+
     private static void check(String what, @Nullable Double value, double min, double max, String unit) {
         if (value != null && !(value >= min && value <= max)) {
             throw new IllegalArgumentException(

@@ -91,10 +91,11 @@ final class MarkFollower {
     /**
      * What was followed.
      *
+     * @param frame the marked one
      * @param looks one a frame, reference coordinates
      * @param freePx grip to tip along the blank on the marked frame, reference pixels
      */
-    record Followed(List<Look> looks, double freePx) {}
+    record Walk(int frame, List<Look> looks, double freePx) {}
 
     /**
      * @param grip on the plane of the marked frame, pixels
@@ -102,7 +103,7 @@ final class MarkFollower {
      * @return null where no line joins the marks on their frame
      */
     @Nullable
-    Followed follow(int frame, Point grip, Point tip) {
+    Walk follow(int frame, Point grip, Point tip) {
         Plane plane = planes.apply(frame);
         LineSearch bright = new LineSearch(plane, 1);
         LineSearch dark = new LineSearch(plane, -1);
@@ -126,7 +127,7 @@ final class MarkFollower {
         looks[frame] = looks[frame].with(first.inOther(toReference.get(frame)));
         walk(looks, frame, 1, blank, fitter, search.polarity(), clear);
         walk(looks, frame, -1, blank, fitter, search.polarity(), clear);
-        return new Followed(List.of(looks), looks[frame].chosen().line().length());
+        return new Walk(frame, List.of(looks), looks[frame].chosen().line().length());
     }
 
     private void walk(

@@ -2,10 +2,12 @@ package bendline.trace;
 
 import bendline.geometry.Point;
 import bendline.image.Plane;
+import bendline.scene.Mark.Part;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,6 +37,11 @@ final class RigFinder {
 
     private static final double MOST_DROP = 0.75;
 
+    /** Mass of a blob that a user marked, and what going through it is worth: more than any way round it. */
+    private static final double MARKED = Double.POSITIVE_INFINITY;
+
+    private static final double SURE = 1e6;
+
     private final double rodPx;
     private final BlobFinder finder;
     private final List<List<Blob>> blobs = new ArrayList<>();
@@ -49,8 +56,19 @@ final class RigFinder {
         blobs.add(finder.find(difference, rod));
     }
 
-    /** One entry a frame. */
-    List<Tracked> choose(List<Look> looks) {
+    /** One entry a frame; where a mark tells the rig's place, or that it can't be seen, that is all there is to choose from. */
+    List<Tracked> choose(List<Look> looks, Map<Integer, Pin> pins) {
+        RigFinder told = new RigFinder(rodPx);
+        told.blobs.addAll(blobs);
+        pins.forEach((t, pin) -> {
+            if (pin.mark().tells(Part.RIG)) {
+                told.blobs.set(t, pin.rig() == null ? List.of() : List.of(new Blob(pin.rig(), MARKED, 1, 1)));
+            }
+        });
+        return told.choose(looks);
+    }
+
+    private List<Tracked> choose(List<Look> looks) {
         int n = looks.size();
         double drop = drop(looks);
         double[][][] score = new double[n][][];
@@ -122,6 +140,9 @@ final class RigFinder {
             return 0;
         }
         double clear = Math.min(1, blob.mass() / 120);
+        if (blob.mass() == MARKED) {
+            return SURE;
+        }
         Fit rod = looks.get(t).chosen();
         if (rod != null && !Double.isNaN(drop)) {
             double off = (blob.centre().distance(rod.line().last()) - drop) / (0.05 * rodPx);

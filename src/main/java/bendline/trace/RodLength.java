@@ -1,5 +1,6 @@
 package bendline.trace;
 
+import bendline.geometry.Angles;
 import bendline.geometry.Polyline;
 import bendline.signal.LeastSquares;
 import java.util.Arrays;
@@ -28,13 +29,16 @@ final class RodLength {
     private static final double LEAN_SD = 0.08;
 
     private static final double SQUEEZE_SD = 0.04;
+    /** Curves nearer in direction than this are one direction. */
+    private static final double CROWD_RAD = Math.toRadians(5);
+
     private static final int ROUNDS = 12;
     private static final double FAR = 2.5;
 
     /**
      * @param freePx upper hand to tip, pixels, in the middle of the directions seen
      * @param freeSdPx its 68 % uncertainty
-     * @param agreement share of the curves that speak of this length
+     * @param agreement share of the curves that speak of this length, all directions counting alike
      * @param lean share by which the rod looks longer pointing right, and shorter pointing left: there it is nearer
      * @param squeeze share by which it looks longer level, and shorter upright
      */
@@ -58,7 +62,6 @@ final class RodLength {
         double median = sorted[sorted.length / 2];
         double[] away =
                 Arrays.stream(sorted).map(l -> Math.abs(l - median)).sorted().toArray();
-        double same = Arrays.stream(away).filter(a -> a < SAME * median).count();
         double sd = Math.max(LEAST_SD * median, 0.5 * 1.4826 * away[away.length / 2]);
         List<Polyline> rods = curves.stream()
                 .filter(c -> Math.abs(c.length() - median) < SAME * median)
@@ -70,7 +73,25 @@ final class RodLength {
                 .sorted()
                 .toArray();
         double middle = median / Math.exp(shares[shares.length / 2]);
-        return new Estimate(middle / INTO_HAND, sd / INTO_HAND, same / sorted.length, turned[1], turned[2]);
+        return new Estimate(middle / INTO_HAND, sd / INTO_HAND, agreement(curves, median), turned[1], turned[2]);
+    }
+
+    /**
+     * Share of the curves that are of one length, each direction counted once: a rod that is held still for most of a clip, seen in
+     * part only as it has become background there, must not outvote the swing.
+     */
+    private static double agreement(List<Polyline> curves, double length) {
+        double same = 0;
+        double all = 0;
+        for (Polyline curve : curves) {
+            double weight = 1.0
+                    / curves.stream()
+                            .filter(c -> Math.abs(Angles.wrap(angle(c) - angle(curve))) < CROWD_RAD)
+                            .count();
+            all += weight;
+            same += Math.abs(curve.length() - length) < SAME * length ? weight : 0;
+        }
+        return same / all;
     }
 
     private static double angle(Polyline c) {

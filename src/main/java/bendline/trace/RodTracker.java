@@ -4,13 +4,11 @@ import bendline.footage.ClipInfo;
 import bendline.footage.Footage;
 import bendline.footage.Frame;
 import bendline.footage.LumaReader;
-import bendline.geometry.Homography;
 import bendline.geometry.Point;
 import bendline.image.Area;
 import bendline.image.PackedPlane;
 import bendline.image.Plane;
 import bendline.scene.Backdrop;
-import bendline.scene.CameraMotion;
 import bendline.scene.Cover;
 import bendline.scene.Scene;
 import bendline.scene.Setup;
@@ -75,78 +73,66 @@ public final class RodTracker {
      * @return a trace whose {@link Trace#trouble()} says why, where no rod was found
      */
     public static Trace follow(Footage footage, ClipInfo info, Setup setup, DoubleConsumer progress) {
-        return follow(footage, info, setup, progress, sight -> {});
+        try (TraceSession session = TraceSession.open(footage, info, setup, progress, sight -> {})) {
+            return session.trace();
+        }
     }
 
     /**
-     * The same.
+     * Follows the rod without looking at marks.
      *
      * @param first told once, before the rod is followed, what a few pictures show
+     * @return to be closed by the caller
      */
-    public static Trace follow(
-            Footage footage, ClipInfo info, Setup setup, DoubleConsumer progress, Consumer<FirstSight> first) {
-        if (info.frames() < 8) {
-            return nothing(info, still(info), "the clip has only " + info.frames() + " frames; film the whole cast");
-        }
-        MarkedRod marked = MarkedRod.of(info, setup);
-        double own = marked == null ? 1 : 0.6;
-        Scene scene = Scene.survey(footage, info, share -> progress.accept(own * 0.3 * share));
-        Trace trace = new RodTracker(footage, info, scene, share -> progress.accept(own * share)).follow(first);
-        return marked == null || marked.agrees(trace)
-                ? trace
-                : marked.follow(footage, scene.motion(), share -> progress.accept(own + (1 - own) * share));
+    static Followed follow(
+            Footage footage, ClipInfo info, Scene scene, DoubleConsumer progress, Consumer<FirstSight> first) {
+        return new RodTracker(footage, info, scene, progress).follow(first);
     }
 
-    private Trace follow(Consumer<FirstSight> first) {
+    private Followed follow(Consumer<FirstSight> first) {
         Scouts scouts = scouts();
         List<Point> pivots = scouts.pivots();
         Hands hands = pivots.isEmpty() ? null : scouts.hands(pivots);
         first.accept(scouts.sight(scene.motion(), hands));
         if (pivots.isEmpty()) {
-            return nothing(
-                    info,
-                    scene.motion(),
-                    "nothing thin moves about a fixed point; film side-on with the whole rod in view");
+            return nothing("nothing thin moves about a fixed point; film side-on with the whole rod in view");
         }
         if (hands == null || hands.curves().size() < ENOUGH_FRAMES * scouts.size()) {
-            return nothing(
-                    info,
-                    scene.motion(),
-                    "no rod could be told from its surroundings; film it against the sky or plain ground");
+            return nothing("no rod could be told from its surroundings; film it against the sky or plain ground");
         }
         Point pivot = hands.pivot();
         RodLength.Estimate length = hands.length();
         if (length.agreement() < ENOUGH_AGREEMENT) {
             return nothing(
-                    info,
-                    scene.motion(),
                     "what moves has no constant length, so it is not a rod in full view; film the whole rod side-on");
         }
         Area area = around(pivot, RIG_REACH * length.freePx());
         Point origin = new Point(area.left(), area.top());
         Point near = pivot.minus(origin);
         List<Cover> covers;
-        try (DifferenceStore store = new DifferenceStore()) {
+        DifferenceStore store = new DifferenceStore();
+        try {
             List<Look> looks = look(scene.backdrop(), near, length, area, store, 0.4, 0.65);
             covers = Uncovered.needed(looks) ? Uncovered.covers(looks, length, origin) : List.of();
-            if (covers.isEmpty()) {
-                return built(looks, near, length, origin, store);
+            if (!covers.isEmpty()) {
+                Backdrop behind = scene.behind(footage, info, covers, share -> progress.accept(0.65 + 0.05 * share));
+                store.close();
+                store = new DifferenceStore();
+                looks = look(behind, near, length, area, store, 0.7, 0.9);
             }
-        }
-        Backdrop behind = scene.behind(footage, info, covers, share -> progress.accept(0.65 + 0.05 * share));
-        try (DifferenceStore store = new DifferenceStore()) {
-            List<Look> looks = look(behind, near, length, area, store, 0.7, 0.9);
-            return built(looks, near, length, origin, store);
+            return followed(looks, near, length, origin, store);
+        } catch (RuntimeException e) {
+            store.close();
+            throw e;
         }
     }
 
-    private Trace built(List<Look> found, Point near, RodLength.Estimate length, Point origin, DifferenceStore store) {
+    private Followed followed(
+            List<Look> found, Point near, RodLength.Estimate length, Point origin, DifferenceStore store) {
         long shown = found.stream().filter(l -> l.chosen() != null).count();
         if (shown < Math.max(8, ENOUGH_FRAMES * found.size())) {
-            return nothing(
-                    info,
-                    scene.motion(),
-                    "the rod shows in too few frames to follow it; film it against the sky or plain ground");
+            store.close();
+            return nothing("the rod shows in too few frames to follow it; film it against the sky or plain ground");
         }
         RigFinder rigs = new RigFinder(length.freePx());
         List<Look> looks = HiddenTips.told(found, near, length);
@@ -155,7 +141,11 @@ public final class RodTracker {
         looks = HiddenTips.told(Confidence.withoutOutliers(looks), near, length);
         looks = Kinks.removed(looks, length);
         looks = TipAnchor.steadied(looks, length);
-        return new TraceBuilder(info, scene.motion(), length, origin).build(looks, rigs.choose(looks));
+        return new Followed(info, scene.motion(), looks, rigs, length, near, origin, store, null);
+    }
+
+    private Followed nothing(String trouble) {
+        return Followed.nothing(info, scene.motion(), trouble);
     }
 
     private Scouts scouts() {
@@ -291,20 +281,5 @@ public final class RodTracker {
 
     private Plane difference(Backdrop backdrop, Frame frame, Area area) {
         return backdrop.difference(frame, scene.motion().toReference().get(frame.index()), area);
-    }
-
-    private static CameraMotion still(ClipInfo info) {
-        return new CameraMotion(
-                info.times().stream().map(t -> Homography.IDENTITY).toList(), 0, false);
-    }
-
-    /** A trace in which no rod was found. */
-    static Trace nothing(ClipInfo info, CameraMotion motion, String trouble) {
-        List<FrameTrace> frames = new ArrayList<>();
-        Tracked none = Tracked.notSeen(null, "no rod was found in the clip");
-        for (int i = 0; i < info.frames(); i++) {
-            frames.add(new FrameTrace(i, info.times().get(i), none, none, none, null, Double.NaN));
-        }
-        return new Trace(info.width(), info.height(), frames, motion, Double.NaN, Double.NaN, trouble);
     }
 }

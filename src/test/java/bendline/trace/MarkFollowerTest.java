@@ -78,7 +78,7 @@ class MarkFollowerTest {
                 Collections.nCopies(frames, Homography.IDENTITY),
                 IntStream.range(0, frames).mapToObj(t -> t / 30.0).toList(),
                 200);
-        MarkFollower.Followed followed = follower.follow(0, blank(0).first(), blank(0).last());
+        MarkFollower.Walk followed = follower.follow(0, blank(0).first(), blank(0).last());
         assertThat(followed).isNotNull();
         for (int t = 0; t < frames; t += 5) {
             BlankFitter.Fit fit = followed.looks().get(t).chosen();

@@ -56,6 +56,16 @@ class RodLengthTest {
         assertThat(found.squeeze()).isCloseTo(0, within(0.01));
     }
 
+    /** Half of the pictures show two thirds of a rod that is held still, the rest the whole of it swinging. */
+    @Test
+    void aRodHeldStillDoesNotOutvoteTheSwing() {
+        List<Polyline> curves = new ArrayList<>();
+        for (int i = 0; i < 32; i++) {
+            curves.add(i < 15 ? rod(60 + 0.1 * i, 0, 0.66) : rod(40 + 7 * (i - 15), 0, 1));
+        }
+        assertThat(RodLength.of(curves).agreement()).isGreaterThan(0.85);
+    }
+
     @Test
     void ofAPhoneThatIsNotSquareTheLengthFollowsTheDirection() {
         // From one end of the swing to the other the length changes by 13 %.

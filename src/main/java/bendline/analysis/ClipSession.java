@@ -1,0 +1,97 @@
+package bendline.analysis;
+
+import bendline.footage.ClipInfo;
+import bendline.footage.Footage;
+import bendline.footage.SlowMotion;
+import bendline.scene.Mark;
+import bendline.scene.Setup;
+import bendline.stroke.Stroke;
+import bendline.stroke.StrokeTimer;
+import bendline.technique.TechniqueReview;
+import bendline.trace.Trace;
+import bendline.trace.TraceSession;
+import java.util.List;
+
+/**
+ * A clip that was analysed and is kept open, so that marks can be added and what they change is told within a second or two:
+ * footage, camera and background are not looked at again. Holds temporary files until it is closed. Not thread-safe.
+ */
+public final class ClipSession implements AutoCloseable {
+
+    private final Footage footage;
+    private final ClipInfo read;
+    private final TraceSession trace;
+    private Setup setup;
+    private ClipAnalysis analysis;
+
+    private ClipSession(Footage footage, ClipInfo read, Setup setup, TraceSession trace) {
+        this.footage = footage;
+        this.read = read;
+        this.setup = setup;
+        this.trace = trace;
+        this.analysis = told();
+    }
+
+    static ClipSession open(Footage footage, Setup setup, Progress progress) {
+        ClipInfo read = timed(footage.survey(f -> progress.at("Reading the clip", f)), setup);
+        new MarkCheck(read).check(setup.marks());
+        TraceSession trace = TraceSession.open(
+                footage,
+                read,
+                setup,
+                f -> progress.at("Following the rod", f),
+                sight -> progress.firstLook(FirstLook.of(read, sight, setup)));
+        try {
+            return new ClipSession(footage, read, setup, trace);
+        } catch (RuntimeException e) {
+            trace.close();
+            throw e;
+        }
+    }
+
+    /** What was learnt, with the marks given last. */
+    public ClipAnalysis analysis() {
+        return analysis;
+    }
+
+    /**
+     * The analysis with other marks in place of those before.
+     *
+     * @param marks all that are to count, pixels of the upright picture and clip seconds
+     * @throws SetupException where a mark lies outside the picture or the clip
+     */
+    public ClipAnalysis mark(List<Mark> marks, Progress progress) {
+        new MarkCheck(read).check(marks);
+        setup = setup.withMarks(marks);
+        trace.mark(marks, f -> progress.at("Following the rod from the marks", f));
+        analysis = told();
+        return analysis;
+    }
+
+    private ClipAnalysis told() {
+        Trace followed = trace.trace();
+        ClipInfo played = Timekeeper.inferred(read, followed, setup);
+        List<Stroke> strokes = new StrokeTimer().time(followed, setup, played.slowMotion());
+        ClipInfo info = Timekeeper.checked(played, followed, setup, strokes);
+        TechniqueReview technique = new TechniqueReview();
+        List<CastAnalysis> casts = strokes.stream()
+                .map(s -> new CastAnalysis(s, technique.review(s)))
+                .toList();
+        Quality quality = new ClipAppraiser().appraise(info, followed, strokes);
+        return new ClipAnalysis(footage.path(), info, setup, followed, quality, casts);
+    }
+
+    /** What the user says of slow motion comes before what the file says. */
+    private static ClipInfo timed(ClipInfo info, Setup setup) {
+        Double given = setup.slowMotionFactor();
+        if (given == null) {
+            return info;
+        }
+        return info.with(new SlowMotion(given, "as you gave it"));
+    }
+
+    @Override
+    public void close() {
+        trace.close();
+    }
+}

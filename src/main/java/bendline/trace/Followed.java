@@ -1,0 +1,108 @@
+package bendline.trace;
+
+import bendline.footage.ClipInfo;
+import bendline.geometry.Point;
+import bendline.scene.CameraMotion;
+import bendline.scene.Mark;
+import bendline.scene.Mark.Part;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What was followed without marks, and the difference pictures it was followed in, so that marks can be laid over it without
+ * a second look at the clip.
+ *
+ * @param looks one a frame, coordinates that begin at {@code origin}
+ * @param rigs what may be the rig in each frame; null where no rod was found
+ * @param length how long the rod looks; null where none was found
+ * @param near about where the hands are
+ * @param origin top left of the part of the reference picture that was looked at
+ * @param store the difference pictures; null where no rod was found
+ * @param trouble why no rod was found, or null
+ */
+record Followed(
+        ClipInfo info,
+        CameraMotion motion,
+        List<Look> looks,
+        @Nullable RigFinder rigs,
+        RodLength.@Nullable Estimate length,
+        Point near,
+        Point origin,
+        @Nullable DifferenceStore store,
+        @Nullable String trouble)
+        implements AutoCloseable {
+
+    /** No rod was found. */
+    static Followed nothing(ClipInfo info, CameraMotion motion, String trouble) {
+        Point none = new Point(0, 0);
+        return new Followed(info, motion, List.of(), null, null, none, none, null, trouble);
+    }
+
+    /** The trace with marks obeyed. */
+    Trace trace(List<Mark> marks) {
+        if (trouble != null) {
+            return untraced(info, motion, trouble);
+        }
+        RodLength.Estimate rod = Objects.requireNonNull(length);
+        DifferenceStore planes = Objects.requireNonNull(store);
+        Map<Integer, Pin> pins = Pin.of(marks, info, motion, origin);
+        BlankFitter fitter = new BlankFitter(info.height(), near, rod.freePx());
+        List<Look> corrected = pins.isEmpty() ? looks : new Corrector(planes::get, fitter, rod).corrected(looks, pins);
+        List<Tracked> chosen = Objects.requireNonNull(rigs).choose(corrected, pins);
+        Trace trace = new TraceBuilder(info, motion, rod, origin).build(corrected, chosen);
+        return obeyed(trace, corrected, pins, origin);
+    }
+
+    /** The trace with what the marks say put in word for word. */
+    static Trace obeyed(Trace trace, List<Look> looks, Map<Integer, Pin> pins, Point origin) {
+        List<FrameTrace> frames = new ArrayList<>(trace.frames());
+        pins.forEach((t, pin) -> frames.set(t, obeyed(frames.get(t), looks.get(t), pin, origin)));
+        return new Trace(
+                trace.width(),
+                trace.height(),
+                frames,
+                trace.motion(),
+                trace.freeLengthPx(),
+                trace.freeLengthSdPx(),
+                trace.trouble());
+    }
+
+    private static FrameTrace obeyed(FrameTrace frame, Look look, Pin pin, Point origin) {
+        BlankFitter.Fit fit = pin.placesRod() ? look.chosen() : null;
+        return new FrameTrace(
+                frame.frame(),
+                frame.seconds(),
+                told(frame.grip(), pin.grip(), pin.hides(Part.GRIP), origin),
+                told(frame.tip(), pin.tip(), pin.hides(Part.TIP), origin),
+                told(frame.rig(), pin.rig(), pin.hides(Part.RIG), origin),
+                fit == null ? frame.blank() : fit.line().map(origin::plus),
+                frame.buttAngleSd());
+    }
+
+    private static Tracked told(Tracked followed, @Nullable Point place, boolean hidden, Point origin) {
+        if (place != null) {
+            return Tracked.seen(place.plus(origin), Pin.SD_PX);
+        }
+        return hidden ? Tracked.notSeen(followed.position(), "you marked it as hidden") : followed;
+    }
+
+    /** A trace in which no rod was found. */
+    static Trace untraced(ClipInfo info, CameraMotion motion, String trouble) {
+        List<FrameTrace> frames = new ArrayList<>();
+        Tracked none = Tracked.notSeen(null, "no rod was found in the clip");
+        for (int i = 0; i < info.frames(); i++) {
+            frames.add(new FrameTrace(i, info.times().get(i), none, none, none, null, Double.NaN));
+        }
+        return new Trace(info.width(), info.height(), frames, motion, Double.NaN, Double.NaN, trouble);
+    }
+
+    @Override
+    public void close() {
+        if (store != null) {
+            store.close();
+        }
+    }
+}
