@@ -4,6 +4,7 @@ import bendline.footage.ClipInfo;
 import bendline.footage.Footage;
 import bendline.footage.FootageException;
 import bendline.footage.SlowMotion;
+import bendline.flight.Outlook;
 import bendline.scene.Setup;
 import bendline.stroke.Stroke;
 import bendline.stroke.StrokeTimer;
@@ -13,7 +14,7 @@ import bendline.trace.Trace;
 import java.nio.file.Path;
 import java.util.List;
 
-/** Runs the stages in their order: footage, trace, stroke, technique. Holds no state; safe to use from several threads. */
+/** Runs the stages in their order: footage, trace, stroke, flight, technique. Holds no state; safe to use from several threads. */
 public final class Analyser {
 
     /**
@@ -44,11 +45,16 @@ public final class Analyser {
         List<Stroke> strokes = new StrokeTimer().time(trace, setup, played.slowMotion());
         ClipInfo info = Timekeeper.checked(played, trace, setup, strokes);
         TechniqueReview technique = new TechniqueReview();
-        List<CastAnalysis> casts = strokes.stream()
-                .map(s -> new CastAnalysis(s, technique.review(s)))
-                .toList();
+        List<CastAnalysis> casts =
+                strokes.stream().map(s -> cast(s, setup, technique)).toList();
         Quality quality = new ClipAppraiser().appraise(info, trace, strokes);
         return new ClipAnalysis(footage.path(), info, setup, trace, quality, casts);
+    }
+
+    private static CastAnalysis cast(Stroke timed, Setup setup, TechniqueReview technique) {
+        Outlook outlook = Reach.of(setup, Launched.of(timed));
+        Stroke stroke = Aimed.stroke(timed, outlook);
+        return new CastAnalysis(stroke, technique.review(stroke), outlook);
     }
 
     /** What the user says of slow motion comes before what the file says. */

@@ -34,4 +34,9 @@ public record Flight(
     public boolean clipped() {
         return !Double.isNaN(tightSeconds);
     }
+
+    /** Line off the spool on landing, m. */
+    double lineM(Shot shot) {
+        return Math.hypot(distanceM, shot.start().heightM()) + spareM;
+    }
 }

@@ -33,6 +33,11 @@ public final class Flyer {
         this(1e-6);
     }
 
+    /** Good to a few centimetres, for flights of which many are drawn. */
+    static Flyer quick() {
+        return new Flyer(1e-4);
+    }
+
     /** @param relative tolerance of a step */
     Flyer(double relative) {
         this.relative = relative;

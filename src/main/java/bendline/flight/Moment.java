@@ -16,7 +16,7 @@ final class Moment {
     static final double GRAVITY = 9.80665;
 
     /** Under this the line is so short that its bow can't matter; keeps its equation finite, m. */
-    private static final double SHORT_M = 8;
+    private static final double SHORT_M = 15;
 
     /** Where along a parabola's height its mean lies. */
     private static final double MEAN_OF_BOW = 2.0 / 3;
