@@ -1,10 +1,10 @@
 package bendline.analysis;
 
+import bendline.flight.Outlook;
 import bendline.footage.ClipInfo;
 import bendline.footage.Footage;
 import bendline.footage.FootageException;
 import bendline.footage.SlowMotion;
-import bendline.flight.Outlook;
 import bendline.scene.Setup;
 import bendline.stroke.Stroke;
 import bendline.stroke.StrokeTimer;

@@ -98,7 +98,9 @@ final class KitReader {
                 1e3 * massKg,
                 1e3 * MASS_SHARE * massKg,
                 "g",
-                both ? words("%.0f g empty and %.0f g of bait", 1e3 * r.emptyKg(), 1e3 * r.baitKg()) : "as you gave it"));
+                both
+                        ? words("%.0f g empty and %.0f g of bait", 1e3 * r.emptyKg(), 1e3 * r.baitKg())
+                        : "as you gave it"));
         Rig rig = shape(massKg, r);
         parts.add(new Part(
                 "dragArea",
@@ -168,7 +170,8 @@ final class KitReader {
         Conditions.Wind w = told.wind();
         if (w.speedMps() == null) {
             windSd = UNTOLD_WIND;
-            parts.add(new Part("headWind", "wind in the face", 0.0, windSd, "m/s", "not told, taken as calm, give or take"));
+            parts.add(new Part(
+                    "headWind", "wind in the face", 0.0, windSd, "m/s", "not told, taken as calm, give or take"));
             return Wind.NONE;
         }
         double height = w.heightM() == null ? USUAL_WIND_M : w.heightM();
@@ -177,11 +180,17 @@ final class KitReader {
         Wind wind = Wind.from(w.speedMps(), from, new Wind.Power(height, 0.11));
         String where = words(" at %.0f m; grows with height as over open water", height)
                 + (w.fromDeg() == null ? "; direction not told, taken as straight into the face" : "");
-        parts.add(new Part("headWind", "wind in the face", -wind.alongMps() + 0.0, windSd, "m/s", "as you gave it," + where));
+        parts.add(new Part(
+                "headWind", "wind in the face", -wind.alongMps() + 0.0, windSd, "m/s", "as you gave it," + where));
         if (Math.abs(wind.acrossMps()) > 0.05) {
             String side = wind.acrossMps() > 0 ? "from the left" : "from the right";
             parts.add(new Part(
-                    "crossWind", "wind across, " + side, Math.abs(wind.acrossMps()), windSd, "m/s", "as you gave it," + where));
+                    "crossWind",
+                    "wind across, " + side,
+                    Math.abs(wind.acrossMps()),
+                    windSd,
+                    "m/s",
+                    "as you gave it," + where));
         }
         return wind;
     }

@@ -87,7 +87,8 @@ public final class Reach {
         Double speed = launched.speedMps();
         if (speed != null && speed > FASTEST_MPS) {
             notes.add(words(
-                    "A launch at %.0f m/s is faster than anybody throws; check the lengths and the slow-motion factor.", speed));
+                    "A launch at %.0f m/s is faster than anybody throws; check the lengths and the slow-motion factor.",
+                    speed));
         }
         if (speed == null && free() == null) {
             kit.rig(mass);
@@ -130,8 +131,14 @@ public final class Reach {
                         + " with a length in metres, and the loss of your kit can be fitted instead.",
                 distance, speed));
         DoubtfulShot shot = first.with(first.shot().with(first.shot().start().atSpeed(speed)));
-        kit.parts().add(new Outlook.Part(
-                "launchSpeed", "launch speed", speed, Double.NaN, "m/s", "worked back from the measured distance"));
+        kit.parts()
+                .add(new Outlook.Part(
+                        "launchSpeed",
+                        "launch speed",
+                        speed,
+                        Double.NaN,
+                        "m/s",
+                        "worked back from the measured distance"));
         return Outlook.of(question(shot, false, null));
     }
 
@@ -209,12 +216,28 @@ public final class Reach {
         }
         double angleDeg = angle == null ? USUAL_ANGLE_DEG : angle;
         double angleSd = angle == null ? USUAL_ANGLE_SD : launched.anglePlusMinus();
-        part("launchAngle", "launch angle", angleDeg, angleSd, "°", angle == null ? "assumed: " + launched.angleBasis() : launched.angleBasis());
+        part(
+                "launchAngle",
+                "launch angle",
+                angleDeg,
+                angleSd,
+                "°",
+                angle == null ? "assumed: " + launched.angleBasis() : launched.angleBasis());
         double heightM = height == null ? height() : height;
         double heightSd = height == null ? HEIGHT_SD : TOLD_HEIGHT_SD;
-        part("tipHeight", "rod tip above the water", heightM, heightSd, "m", height == null ? "worked out from rod and bank as they usually are" : "as you gave it");
+        part(
+                "tipHeight",
+                "rod tip above the water",
+                heightM,
+                heightSd,
+                "m",
+                height == null ? "worked out from rod and bank as they usually are" : "as you gave it");
         Shot shot = new Shot(
-                new Shot.Start(speed, Math.toRadians(Math.max(-20, Math.min(80, angleDeg))), heightM), rig, tackle, kit.wind(), KitReader.air());
+                new Shot.Start(speed, Math.toRadians(Math.max(-20, Math.min(80, angleDeg))), heightM),
+                rig,
+                tackle,
+                kit.wind(),
+                KitReader.air());
         Doubt doubt = new Doubt(
                 launched.speedMps() == null ? 0 : launched.speedPlusMinus(),
                 Math.toRadians(angleSd),

@@ -9,8 +9,8 @@ final class Amounts {
 
     static void check(String what, double value, double min, double max, String unit) {
         if (!(value >= min && value <= max)) {
-            throw new IllegalArgumentException(
-                    String.format(Locale.ROOT, "%s %.4g %s is outside %.4g to %.4g %s", what, value, unit, min, max, unit));
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT, "%s %.4g %s is outside %.4g to %.4g %s", what, value, unit, min, max, unit));
         }
     }
 }

@@ -50,11 +50,7 @@ public record BestAngle(double angleRad, double distanceM) {
             return end;
         }
         return new BrentSolver(1e-3)
-                .solve(
-                        MOST_FLIGHTS,
-                        a -> distance(shot, a) - wanted,
-                        Math.min(end, angleRad),
-                        Math.max(end, angleRad));
+                .solve(MOST_FLIGHTS, a -> distance(shot, a) - wanted, Math.min(end, angleRad), Math.max(end, angleRad));
     }
 
     private static double distance(Shot shot, double angle) {

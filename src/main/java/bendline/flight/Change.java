@@ -39,6 +39,7 @@ public record Change(String id, String label, Kind kind, Effort effort, String b
     public enum Effort {
         MINUTES(1, "minutes on the bank"),
         EVENING(2, "an evening at home"),
+        SESSIONS(3, "a few practice sessions"),
         WEEKS(4, "weeks of practice"),
         PURCHASE(5, "a purchase");
 
@@ -99,10 +100,13 @@ public record Change(String id, String label, Kind kind, Effort effort, String b
      *
      * @param rodM length of the rod, or null
      * @param best the angle at which it would go farthest
+     * @param limits what is known of the kit's; a step past them is not offered
      */
-    static List<Change> all(Shot shot, @Nullable Double rodM, BestAngle best) {
+    static List<Change> all(Shot shot, @Nullable Double rodM, BestAngle best, KitLimits.Kit limits) {
         List<Change> out = new ArrayList<>();
-        out.add(heavier());
+        if (KitLimits.carries(limits, shot.rig().massKg() + HEAVIER_KG)) {
+            out.add(heavier());
+        }
         if (shot.rig().tumble() > 0) {
             out.add(stem());
         }
@@ -151,7 +155,8 @@ public record Change(String id, String label, Kind kind, Effort effort, String b
     private static Change thinner(double diameterM) {
         return new Change(
                 "thinner-line",
-                String.format(Locale.ROOT, "line of %.2f mm instead of %.2f", 1e3 * (diameterM - THINNER_M), 1e3 * diameterM),
+                String.format(
+                        Locale.ROOT, "line of %.2f mm instead of %.2f", 1e3 * (diameterM - THINNER_M), 1e3 * diameterM),
                 Kind.KIT,
                 Effort.EVENING,
                 "less line to start and less of it in the air; only with a leader that suits the weight",
@@ -182,8 +187,8 @@ public record Change(String id, String label, Kind kind, Effort effort, String b
                 (s, a, b) -> {
                     double power = LENGTH_POWER + LENGTH_POWER_SD * a;
                     double v = s.start().speedMps() * Math.pow(1 + LONGER_M / rodM, power);
-                    return s.with(new Shot.Start(
-                            v, s.start().angleRad(), s.start().heightM() + 0.8 * LONGER_M));
+                    return s.with(
+                            new Shot.Start(v, s.start().angleRad(), s.start().heightM() + 0.8 * LONGER_M));
                 });
     }
 
@@ -213,9 +218,13 @@ public record Change(String id, String label, Kind kind, Effort effort, String b
     private static Change angle(double nowRad, double bestRad) {
         return new Change(
                 "best-angle",
-                String.format(Locale.ROOT, "release at %.0f° instead of %.0f°", Math.toDegrees(bestRad), Math.toDegrees(nowRad)),
+                String.format(
+                        Locale.ROOT,
+                        "release at %.0f° instead of %.0f°",
+                        Math.toDegrees(bestRad),
+                        Math.toDegrees(nowRad)),
                 Kind.TECHNIQUE,
-                Effort.EVENING,
+                Effort.SESSIONS,
                 "the same speed at the angle that is best for this rig, speed and wind",
                 (s, a, b) -> s.with(s.start().atAngle(bestRad)));
     }
@@ -227,6 +236,7 @@ public record Change(String id, String label, Kind kind, Effort effort, String b
                 Kind.WEATHER,
                 Effort.MINUTES,
                 "the same throw",
-                (s, a, b) -> s.with(s.wind().with(s.wind().alongMps() + CALMER_MPS, s.wind().acrossMps())));
+                (s, a, b) -> s.with(
+                        s.wind().with(s.wind().alongMps() + CALMER_MPS, s.wind().acrossMps())));
     }
 }

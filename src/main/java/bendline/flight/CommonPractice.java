@@ -73,7 +73,13 @@ public final class CommonPractice {
         ReelTurns big = ReelTurns.counted(100, 112);
         ReelTurns small = ReelTurns.counted(100, 124);
         return List.of(
-                new Row("a 90 g lead into a stiff headwind", 130, 140, FLYER.fly(lead).distanceM(), "m", true),
+                new Row(
+                        "a 90 g lead into a stiff headwind",
+                        130,
+                        140,
+                        FLYER.fly(lead).distanceM(),
+                        "m",
+                        true),
                 new Row("a 74 g loaded feeder, same rod, line and wind", 100, 110, feederM, "m", false),
                 new Row("a stem that stops the tumble gives back", 10, 15, stemM - feederM, "m", false),
                 new Row("100 turns of a reel that needs 112 for 100 m", 80, 90, big.metresFor(100), "m", false),

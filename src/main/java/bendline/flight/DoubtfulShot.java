@@ -20,8 +20,8 @@ public record DoubtfulShot(Shot shot, Doubt doubt) {
         double angle = Math.max(-0.3, Math.min(1.4, s.angleRad() + doubt.angleRad() * z[1]));
         double height = Math.max(0.3, s.heightM() + doubt.heightM() * z[2]);
         Rig rig = shot.rig();
-        Rig drawnRig = rig.withMass(rig.massKg() * share(doubt.massShare(), z[3]))
-                .withDrag(share(doubt.dragShare(), z[4]));
+        Rig drawnRig =
+                rig.withMass(rig.massKg() * share(doubt.massShare(), z[3])).withDrag(share(doubt.dragShare(), z[4]));
         Wind w = shot.wind();
         return new Shot(
                 new Shot.Start(Math.min(120, speed), angle, height),

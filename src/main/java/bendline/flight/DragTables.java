@@ -14,9 +14,8 @@ final class DragTables {
     /** An open cup that faces the stream, the same figure: hemisphere without a bottom. */
     static final double OPEN_CUP = 1.33;
 
-    private static final PolynomialSplineFunction END_ON = table(new double[] {0.5, 1, 2, 4, 7}, new double[] {
-        1.15, 0.91, 0.85, 0.87, 0.99
-    });
+    private static final PolynomialSplineFunction END_ON =
+            table(new double[] {0.5, 1, 2, 4, 7}, new double[] {1.15, 0.91, 0.85, 0.87, 0.99});
     private static final PolynomialSplineFunction BROADSIDE =
             table(new double[] {1, 2, 5, 10, 40}, new double[] {0.63, 0.68, 0.74, 0.82, 0.98});
 

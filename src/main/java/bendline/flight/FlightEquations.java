@@ -62,8 +62,7 @@ final class FlightEquations implements FirstOrderDifferentialEquations {
     }
 
     /** Where the rig's energy goes, W: the air at the rig, the spool, the air along the line, the line's own lift and bow. */
-    private void accounts(
-            double[] dy, Moment m, Vector3D drag, @Nullable Doing doing) {
+    private void accounts(double[] dy, Moment m, Vector3D drag, @Nullable Doing doing) {
         int a = Moment.ACCOUNTS;
         dy[a] = -drag.dotProduct(m.speed);
         if (doing == null) {

@@ -73,7 +73,8 @@ public final class Flyer {
         Stop apex = new Stop(y -> y[4], false, false);
         Stop water = new Stop(y -> y[1] + shot.start().heightM(), false, true);
         Stop clip = new Stop(y -> new Moment(y).lengthM - shot.tackle().clipM(), true, true);
-        boolean clippable = !shot.tackle().line().none() && Double.isFinite(shot.tackle().clipM());
+        boolean clippable =
+                !shot.tackle().line().none() && Double.isFinite(shot.tackle().clipM());
         FlightEquations free = new FlightEquations(shot, Double.POSITIVE_INFINITY);
         run.go(free, watcher, clippable ? List.of(apex, water, clip) : List.of(apex, water));
         Ledger ledger = run.ledger(free);
@@ -119,10 +120,7 @@ public final class Flyer {
             this.startJ = rigJ();
         }
 
-        void go(
-                FlightEquations equations,
-                @Nullable StepHandler watcher,
-                List<Stop> events) {
+        void go(FlightEquations equations, @Nullable StepHandler watcher, List<Stop> events) {
             DormandPrince853Integrator integrator =
                     new DormandPrince853Integrator(SHORTEST_STEP, LONGEST_STEP, absolute(), relatives());
             events.forEach(e -> integrator.addEventHandler(e, EVENT_CHECK, EVENT_PRECISION, 100));
@@ -235,7 +233,8 @@ public final class Flyer {
 
         @Override
         public void handleStep(StepInterpolator step, boolean last) {
-            most = Math.max(most, held.doing(new Moment(step.getInterpolatedState())).pullN());
+            most = Math.max(
+                    most, held.doing(new Moment(step.getInterpolatedState())).pullN());
         }
     }
 

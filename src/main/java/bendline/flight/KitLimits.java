@@ -52,6 +52,13 @@ public final class KitLimits {
         return POUNDS_PER_OUNCE * POUND_N * rigKg / OUNCE_KG;
     }
 
+    /** Whether nothing that is known of rod and leader forbids a rig so heavy. */
+    static boolean carries(Kit kit, double rigKg) {
+        Double most = kit.castingKg();
+        Double leader = kit.leaderN();
+        return (most == null || rigKg <= most) && (leader == null || leader >= leaderFor(rigKg));
+    }
+
     /** The limits that can be looked at. */
     public static List<Caution> of(Kit kit) {
         List<Caution> out = new ArrayList<>();
@@ -89,7 +96,9 @@ public final class KitLimits {
         out.add(new Caution(
                 "casting-weight",
                 rig > most,
-                words("The rig is %.0f g with its bait; the rod is made to cast %.0f g at most.", 1e3 * rig, 1e3 * most),
+                words(
+                        "The rig is %.0f g with its bait; the rod is made to cast %.0f g at most.",
+                        1e3 * rig, 1e3 * most),
                 "the rod maker's figure, as you gave it"));
     }
 
@@ -100,14 +109,15 @@ public final class KitLimits {
             return;
         }
         double least = grams <= 100 ? 0.25 : grams <= 125 ? 0.28 : grams <= 150 ? 0.31 : 0.35;
-        out.add(new Caution(
-                "line-diameter",
-                1e3 * line < least - 1e-9,
-                words(
-                        "For %.0f g at full power, tournament casters use a main line of at least %.2f mm and a leader of 0.65 mm or"
-                                + " more; yours is %.2f mm.",
-                        grams, least, 1e3 * line),
-                "UK Surfcasting Federation tournament rules; thinner line than that is a crack-off waiting if you cast as hard"));
+        out.add(
+                new Caution(
+                        "line-diameter",
+                        1e3 * line < least - 1e-9,
+                        words(
+                                "For %.0f g at full power, tournament casters use a main line of at least %.2f mm and a leader of 0.65 mm or"
+                                        + " more; yours is %.2f mm.",
+                                grams, least, 1e3 * line),
+                        "UK Surfcasting Federation tournament rules; thinner line than that is a crack-off waiting if you cast as hard"));
     }
 
     private static void weaker(Kit kit, List<Caution> out) {

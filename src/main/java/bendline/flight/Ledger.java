@@ -12,13 +12,7 @@ package bendline.flight;
  * @param bowJ into lifting the line and drawing out its bow
  */
 public record Ledger(
-        double startJ,
-        double endJ,
-        double lineJ,
-        double rigAirJ,
-        double spoolJ,
-        double lineAirJ,
-        double bowJ) {
+        double startJ, double endJ, double lineJ, double rigAirJ, double spoolJ, double lineAirJ, double bowJ) {
 
     /** What the accounts fail to add up to, joules. */
     public double missingJ() {

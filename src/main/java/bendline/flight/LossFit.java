@@ -10,11 +10,11 @@ import java.util.Locale;
  */
 public final class LossFit {
 
-    /** The loss of a kit nobody has measured: half as much again as the line's own start, more or less; no source. */
-    public static final double USUAL = 1.5;
+    /** The loss of a kit nobody has measured: what {@link CommonPractice} comes to. */
+    public static final double USUAL = 2.5;
 
-    /** Two in three kits are thought to lie within a factor of two of it. */
-    public static final double USUAL_SHARE = 0.7;
+    /** Two in three kits are thought to lie within a factor of nearly two of it; no source. */
+    public static final double USUAL_SHARE = 0.6;
 
     private static final double MOST = 60;
     private static final double PRECISION = 1e-3;
@@ -123,7 +123,8 @@ public final class LossFit {
 
     /** Positive where more loss is needed. */
     private static double miss(Shot shot, Kind kind, double measured, double loss) {
-        double clip = kind == Kind.DISTANCE ? Double.POSITIVE_INFINITY : shot.tackle().clipM();
+        double clip =
+                kind == Kind.DISTANCE ? Double.POSITIVE_INFINITY : shot.tackle().clipM();
         Flight f = FLYER.fly(shot.with(shot.tackle().withLoss(loss).clippedAt(clip)));
         if (kind == Kind.DISTANCE) {
             return f.distanceM() - measured;

@@ -143,7 +143,9 @@ public record Outlook(
                 "deg",
                 "less than 3 % of the distance is given up between the two");
         return new Outlook(
-                q.speedKnown() ? Answer.of(far, "m", "flown from the launch, drawn within what is known of it") : Answer.unknown("m", why),
+                q.speedKnown()
+                        ? Answer.of(far, "m", "flown from the launch, drawn within what is known of it")
+                        : Answer.unknown("m", why),
                 Answer.of(seconds, "s", "of the same flights"),
                 clip(s.shot(), (double) reached / DRAWS),
                 aim.best(),
@@ -152,7 +154,7 @@ public record Outlook(
                 q.angleKnown() ? aim.givenUp() : Answer.unknown("1", GUESSED),
                 stillAir(q, shots),
                 q.fitted(),
-                Gain.ranked(s, Change.all(s.shot(), q.rodM(), best)),
+                Gain.ranked(s, Change.all(s.shot(), q.rodM(), best, q.limits())),
                 q.kit(),
                 KitLimits.of(q.limits()),
                 q.notes());
@@ -195,7 +197,8 @@ public record Outlook(
                     Math.max(0, 1 - here / b.distanceM())
                 });
             }
-            String basis = "the launch angle against the one at which this rig goes farthest at this speed in this wind";
+            String basis =
+                    "the launch angle against the one at which this rig goes farthest at this speed in this wind";
             return new Aim(
                     Answer.of(column(rows, 0), "deg", "flown at every angle with the same speed"),
                     Answer.of(column(rows, 1), "deg", basis),
@@ -209,6 +212,9 @@ public record Outlook(
 
     /** A gain by its change's id, if it was looked at. */
     public @Nullable Gain gain(String id) {
-        return gains.stream().filter(g -> g.change().id().equals(id)).findFirst().orElse(null);
+        return gains.stream()
+                .filter(g -> g.change().id().equals(id))
+                .findFirst()
+                .orElse(null);
     }
 }

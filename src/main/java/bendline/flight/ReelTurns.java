@@ -69,8 +69,6 @@ public final class ReelTurns {
         if (turns == 0) {
             return 0;
         }
-        return spool == null
-                ? turns * metresPerTurnFull
-                : Solve.between(0, 400, PRECISION_M, m -> turnsFor(m) - turns);
+        return spool == null ? turns * metresPerTurnFull : Solve.between(0, 400, PRECISION_M, m -> turnsFor(m) - turns);
     }
 }

@@ -26,11 +26,10 @@ public final class StillAir {
             double measured = Math.max(1, distanceM + plusMinusM * draws[i][Draws.OWN]);
             Shot drawn = free(shot.drawn(draws[i]));
             double speed = speed(drawn, measured);
-            out[i] = Double.isNaN(speed)
-                    ? Double.NaN
-                    : fly(drawn.with(Wind.NONE), speed);
+            out[i] = Double.isNaN(speed) ? Double.NaN : fly(drawn.with(Wind.NONE), speed);
         }
-        return Answer.of(out, "m", "the throw that reached the measured distance in this wind, flown again without wind");
+        return Answer.of(
+                out, "m", "the throw that reached the measured distance in this wind, flown again without wind");
     }
 
     /** The launch speed that takes a shot so far at its angle, m/s; NaN where none does. */

@@ -108,7 +108,9 @@ public record Conditions(Rig rig, Tackle tackle, Wind wind, Outcome outcome) {
      * @param heightM where it was measured or is told for, 1 to 20: 2 for a hand-held meter, 10 for a forecast
      */
     public record Wind(
-            @Nullable Double speedMps, @Nullable Double fromDeg, @Nullable Double heightM) {
+            @Nullable Double speedMps,
+            @Nullable Double fromDeg,
+            @Nullable Double heightM) {
 
         /** Nothing is known. */
         public static final Wind NONE = new Wind(null, null, null);

@@ -29,8 +29,15 @@ class AirTest {
     /** Shares of the wind at 10 m: published exponents 1/7, 0.11 and 0.20 (IEC 61400-1). */
     @ParameterizedTest
     @CsvSource({
-        "0.142857142857, 2, 0.7946", "0.11, 2, 0.8377", "0.2, 2, 0.7248", "0.142857142857, 5, 0.9057",
-        "0.11, 5, 0.9266", "0.2, 5, 0.8706", "0.142857142857, 30, 1.1699", "0.11, 30, 1.1285", "0.2, 30, 1.2457"
+        "0.142857142857, 2, 0.7946",
+        "0.11, 2, 0.8377",
+        "0.2, 2, 0.7248",
+        "0.142857142857, 5, 0.9057",
+        "0.11, 5, 0.9266",
+        "0.2, 5, 0.8706",
+        "0.142857142857, 30, 1.1699",
+        "0.11, 30, 1.1285",
+        "0.2, 30, 1.2457"
     })
     void windGrowsByThePowerLaw(double exponent, double height, double share) {
         assertThat(new Wind.Power(10, exponent).share(height)).isCloseTo(share, within(1e-4));

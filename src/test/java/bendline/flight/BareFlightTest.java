@@ -31,7 +31,8 @@ class BareFlightTest {
 
     /** Textbook formula {@code (v² cos / g)(sin + sqrt(sin² + 2 g h / v²))} with g 9.81. */
     @ParameterizedTest
-    @CsvSource({"14, 38, 2.1, 21.77872", "14, 42.2712, 2.1, 21.97952", "30, 40, 3, 93.79332", "30, 44.0927, 3, 94.69561"})
+    @CsvSource({"14, 38, 2.1, 21.77872", "14, 42.2712, 2.1, 21.97952", "30, 40, 3, 93.79332", "30, 44.0927, 3, 94.69561"
+    })
     void inAVacuumFromAHeightItGoesAsFarAsTheFormula(double v, double angle, double h, double range) {
         assertThat(scaled(v, angle, h, 0, 9.81).distanceM() * lengths(9.81)).isCloseTo(range, within(1e-5 * range));
     }
@@ -107,7 +108,8 @@ class BareFlightTest {
     void aFlatShotFollowsTheLogarithm() {
         Flight f = new Flyer(1e-9).fly(Shots.bare(40, 10, 0, 0.004));
         double c = Math.cos(Math.toRadians(10));
-        assertThat(f.distanceM()).isCloseTo(Math.log(1 + 0.004 * 40 * c * f.seconds()) / 0.004, within(0.02 * f.distanceM()));
+        assertThat(f.distanceM())
+                .isCloseTo(Math.log(1 + 0.004 * 40 * c * f.seconds()) / 0.004, within(0.02 * f.distanceM()));
     }
 
     /** Typical rigs without line, h 3 m, 40°: worked out independently with the drag constants k given. */

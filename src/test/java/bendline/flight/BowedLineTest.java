@@ -28,9 +28,7 @@ class BowedLineTest {
         double cos = place.getX() / place.getNorm();
         double depth = g * t * t / 8 * cos;
         Vector3D bow = up.scalarMultiply(depth);
-        double[] y = {
-            place.getX(), place.getY(), 0, c, s - g * t, 0, bow.getX(), bow.getY(), bow.getZ(), 0, 0, 0, 0
-        };
+        double[] y = {place.getX(), place.getY(), 0, c, s - g * t, 0, bow.getX(), bow.getY(), bow.getZ(), 0, 0, 0, 0};
         // So thin and thus light that only the air across it and the sliding count, and the loss is nought.
         Shot shot = Shots.strong().with(new Tackle(Line.nylon(5e-5).withDragFactor(0), Spool.USUAL, 0, Shots.NO_CLIP));
         BowedLine.Doing doing = new BowedLine(shot).running(new Moment(y), new Vector3D(0, -g, 0));
@@ -47,7 +45,8 @@ class BowedLineTest {
     @ValueSource(doubles = {0, 2, 8})
     void energyIsAccountedFor(double loss) {
         Shot strong = Shots.strong();
-        Ledger l = new Flyer(1e-9).fly(strong.with(strong.tackle().withLoss(loss))).ledger();
+        Ledger l =
+                new Flyer(1e-9).fly(strong.with(strong.tackle().withLoss(loss))).ledger();
         assertThat(Math.abs(l.missingJ())).isLessThan(0.012 * l.startJ());
         assertThat(List.of(l.rigAirJ(), l.spoolJ(), l.lineAirJ())).allMatch(j -> j > 0.03 * l.startJ());
     }
@@ -81,7 +80,8 @@ class BowedLineTest {
     @Test
     void speedAcrossUndoesDragAcross() {
         Line line = Line.nylon(0.2e-3);
-        assertThat(line.speedAcross(line.dragAcross(3.7, Air.STANDARD), Air.STANDARD)).isCloseTo(3.7, within(1e-9));
+        assertThat(line.speedAcross(line.dragAcross(3.7, Air.STANDARD), Air.STANDARD))
+                .isCloseTo(3.7, within(1e-9));
     }
 
     @Test
@@ -109,8 +109,10 @@ class BowedLineTest {
     void windAgainstWithAndAcrossDoesWhatItShould() {
         Shot s = Shots.strong();
         double still = Shots.distance(s);
-        assertThat(Shots.distance(s.with(new Wind(-5, 0, Wind.Profile.OVER_WATER)))).isLessThan(still - 5);
-        assertThat(Shots.distance(s.with(new Wind(5, 0, Wind.Profile.OVER_WATER)))).isGreaterThan(still + 5);
+        assertThat(Shots.distance(s.with(new Wind(-5, 0, Wind.Profile.OVER_WATER))))
+                .isLessThan(still - 5);
+        assertThat(Shots.distance(s.with(new Wind(5, 0, Wind.Profile.OVER_WATER))))
+                .isGreaterThan(still + 5);
         Flight left = new Flyer().fly(s.with(new Wind(0, 5, Wind.Profile.OVER_WATER)));
         Flight right = new Flyer().fly(s.with(new Wind(0, -5, Wind.Profile.OVER_WATER)));
         assertThat(left.driftM()).isGreaterThan(3).isCloseTo(-right.driftM(), within(1e-6));
@@ -125,8 +127,8 @@ class BowedLineTest {
         assertThat(f.tightSeconds()).isBetween(2.5, f.seconds());
         assertThat(f.distanceM()).isLessThan(104);
         assertThat(f.peakPullN()).isBetween(2.0, 30.0);
-        Flight stiff = new Flyer()
-                .fly(s.with(s.tackle().withLine(Line.braid(0.22e-3)).clippedAt(100)));
+        Flight stiff =
+                new Flyer().fly(s.with(s.tackle().withLine(Line.braid(0.22e-3)).clippedAt(100)));
         assertThat(stiff.peakPullN()).isGreaterThan(f.peakPullN());
         Flight farClip = new Flyer().fly(s.with(s.tackle().clippedAt(250)));
         assertThat(farClip.clipped()).isFalse();
