@@ -36,8 +36,8 @@ public final class Reach {
     /** A distance paced or counted in turns, as a share of it. */
     private static final double MEASURED_SHARE = 0.02;
 
-    /** A rig that lands this near to the clip's length was held by it. */
-    private static final double AT_CLIP_M = 2;
+    /** A rig that lands so near to the clip's length may have been held by it: a line out is longer than the way, by its bow. */
+    private static final double AT_CLIP = 0.9;
 
     /** Nobody throws so fast: the longest casts on record, 282 m with 150 g, need some 60 m/s. */
     private static final double FASTEST_MPS = 75;
@@ -85,6 +85,11 @@ public final class Reach {
                     notes);
         }
         Double speed = launched.speedMps();
+        if (told.outcome().measuredM() != null && free() == null) {
+            notes.add(
+                    "The measured distance is so near to the clip that the clip may have ended it; so it says nothing of the loss"
+                            + " and is not put into still air.");
+        }
         if (speed != null && speed > FASTEST_MPS) {
             notes.add(words(
                     "A launch at %.0f m/s is faster than anybody throws; check the lengths and the slow-motion factor.",
@@ -162,7 +167,7 @@ public final class Reach {
     private @Nullable Double free() {
         Double measured = told.outcome().measuredM();
         Double clip = told.outcome().clipM();
-        if (measured == null || clip == null || measured < clip - AT_CLIP_M) {
+        if (measured == null || clip == null || measured < AT_CLIP * clip) {
             return measured;
         }
         return null;

@@ -8,6 +8,8 @@ import bendline.flight.Outlook.Part;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** What the flight says, in lines of text. */
 final class ReachText {
@@ -35,6 +37,7 @@ final class ReachText {
                     "good angles", o.goodAngleDeg().low(), o.goodAngleDeg().high()));
         }
         gains(o.gains());
+        ten(o.nextTen());
         kit(o.kit());
         safety(o.cautions());
         o.notes().forEach(n -> out.println("Note: " + n));
@@ -65,6 +68,18 @@ final class ReachText {
                         g.change().effort().words()));
             }
         }
+    }
+
+    private void ten(Gain.@Nullable Together ten) {
+        if (ten == null || ten.metres().value() == null) {
+            return;
+        }
+        out.println(words(
+                "The next ten metres: %s; together %+.0f m (%+.0f to %+.0f)",
+                ten.steps().stream().map(g -> g.change().label()).collect(Collectors.joining("; then ")),
+                ten.metres().value(),
+                ten.metres().low(),
+                ten.metres().high()));
     }
 
     private void kit(List<Part> parts) {

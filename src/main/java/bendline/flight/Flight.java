@@ -12,7 +12,7 @@ package bendline.flight;
  * @param landingRad angle of the path below level on landing
  * @param bowM how far the middle of the line is from the straight between tip and rig on landing
  * @param spareM line beyond that straight on landing
- * @param tightSeconds when the clip drew tight; NaN where it did not
+ * @param tightSeconds when the clip took hold of the line, which nods the tip; NaN where it did not
  * @param peakPullN strongest pull of the held line; NaN where it was not held
  * @param ledger where the energy went; of a clipped flight up to the clip
  */

@@ -23,9 +23,6 @@ public final class Flyer {
     /** How far from the tip the flight is begun where there is line, m: nearer, the line has no direction. */
     private static final double BEGIN_M = 0.2;
 
-    /** A pull that nods a tip, N. */
-    private static final double NOD_N = 0.5;
-
     private final double relative;
 
     /** Good to about a millimetre. */
@@ -82,10 +79,9 @@ public final class Flyer {
         double peak = Double.NaN;
         if (clip.happened()) {
             FlightEquations held = new FlightEquations(shot, shot.tackle().clipM());
-            Stop nod = new Stop(y -> held.doing(new Moment(y)).pullN() - NOD_N, true, false);
             Peak pull = new Peak(held);
-            run.go(held, pull, List.of(apex, water, nod));
-            tight = nod.happened() ? nod.seconds : Double.NaN;
+            run.go(held, pull, List.of(apex, water));
+            tight = clip.seconds;
             peak = pull.most;
         }
         return run.flight(apex, tight, peak, ledger);

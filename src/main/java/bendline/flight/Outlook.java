@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param stillAirM the measured throw, else the expected one, in still air
  * @param fitted the loss fitted to this throw, or null
  * @param gains what would make it go farther, best for its effort first
+ * @param nextTen the first of them that together are worth ten metres, or null
  * @param kit what all this was worked out with
  * @param cautions limits that were looked at
  * @param notes what else should be known, one sentence each
@@ -34,12 +35,15 @@ public record Outlook(
         Answer stillAirM,
         LossFit.@Nullable Fitted fitted,
         List<Gain> gains,
+        Gain.@Nullable Together nextTen,
         List<Part> kit,
         List<Caution> cautions,
         List<String> notes) {
 
     /** A throw that gives up less of its distance by its angle is well aimed. */
     public static final double GOOD_SHARE = 0.03;
+
+    private static final double TEN_M = 10;
 
     private static final int DRAWS = 96;
 
@@ -112,6 +116,7 @@ public record Outlook(
                 m,
                 null,
                 List.of(),
+                null,
                 kit,
                 KitLimits.of(limits),
                 notes);
@@ -142,6 +147,7 @@ public record Outlook(
                 Math.toDegrees(good[1]),
                 "deg",
                 "less than 3 % of the distance is given up between the two");
+        List<Gain> gains = Gain.ranked(s, Change.all(s.shot(), q.rodM(), best, q.limits()));
         return new Outlook(
                 q.speedKnown()
                         ? Answer.of(far, "m", "flown from the launch, drawn within what is known of it")
@@ -154,7 +160,8 @@ public record Outlook(
                 q.angleKnown() ? aim.givenUp() : Answer.unknown("1", GUESSED),
                 stillAir(q, shots),
                 q.fitted(),
-                Gain.ranked(s, Change.all(s.shot(), q.rodM(), best, q.limits())),
+                gains,
+                Gain.towards(s, gains, TEN_M),
                 q.kit(),
                 KitLimits.of(q.limits()),
                 q.notes());

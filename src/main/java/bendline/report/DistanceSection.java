@@ -5,6 +5,7 @@ import bendline.flight.Change.Kind;
 import bendline.flight.Gain;
 import bendline.flight.Outlook;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** How far the cast should go, where more metres are, and what that was worked out with. */
 final class DistanceSection {
@@ -56,32 +57,33 @@ final class DistanceSection {
     }
 
     private void panel() {
-        html.open("table", "class", "far");
+        html.open("table");
         html.open("thead").open("tr");
         List.of("What", "Value", "Rests on").forEach(h -> html.leaf("th", h, "scope", "col"));
         html.close().close().open("tbody");
-        row("Expected distance", outlook.distanceM(), "%.0f m", 1);
-        row("In still air", outlook.stillAirM(), "%.0f m", 1);
-        row("Time in the air", outlook.flightSeconds(), "%.1f s", 1);
-        row("Casts like this that reach the clip", outlook.reachesClip(), "%.0f %%", 100);
-        row("Best launch angle", outlook.bestAngleDeg(), "%.0f°", 1);
-        row("Good launch angles", outlook.goodAngleDeg(), "%.0f°", 1);
-        row("Launch angle against the best", outlook.againstBestDeg(), "%+.0f°", 1);
-        row("Distance given up by the angle", outlook.givenUp(), "%.0f %%", 100);
+        row("Expected distance", outlook.distanceM(), "%.0f", " m");
+        row("In still air", outlook.stillAirM(), "%.0f", " m");
+        row("Time in the air", outlook.flightSeconds(), "%.1f", " s");
+        row("Casts like this that reach the clip", outlook.reachesClip(), "%.0f", " %");
+        row("Best launch angle", outlook.bestAngleDeg(), "%.0f", "°");
+        row("Good launch angles", outlook.goodAngleDeg(), "%.0f", "°");
+        row("Launch angle against the best", outlook.againstBestDeg(), "%+.0f", "°");
+        row("Distance given up by the angle", outlook.givenUp(), "%.0f", " %");
         html.close().close();
     }
 
-    private void row(String label, Answer a, String format, double factor) {
+    private void row(String label, Answer a, String format, String unit) {
         html.open("tr").leaf("th", label, "scope", "row");
         if (a.value() == null) {
             html.leaf("td", "cannot tell", "class", "number");
         } else {
+            double factor = unit.equals(" %") ? 100 : 1;
             String value = Words.of(format, factor * a.value());
             String low = Words.of(format, factor * a.low());
             String high = Words.of(format, factor * a.high());
             html.leaf(
                     "td",
-                    minus(low.equals(high) ? value : value + " (" + low + " to " + high + ")"),
+                    minus(value + unit + (low.equals(high) ? "" : " (" + low + " to " + high + ")")),
                     "class",
                     "number");
         }
@@ -97,6 +99,7 @@ final class DistanceSection {
         GainChart chart = new GainChart(outlook.gains());
         html.open("section");
         html.leaf("h2", "What would take it farther");
+        nextTen();
         html.open("figure", "class", "chart");
         for (ChartSize size : ChartSize.values()) {
             html.open("div", "class", size.id())
@@ -110,6 +113,26 @@ final class DistanceSection {
         html.close();
         sides();
         html.close();
+    }
+
+    private void nextTen() {
+        Gain.Together ten = outlook.nextTen();
+        if (ten == null || ten.metres().value() == null) {
+            return;
+        }
+        String steps = ten.steps().stream().map(g -> g.change().label()).collect(Collectors.joining("; then "));
+        String lead = ten.metres().value() >= 9.5
+                ? "The next ten metres, with the least effort: "
+                : "All that was looked at together falls short of ten metres: ";
+        html.leaf(
+                "p",
+                minus(lead
+                        + steps
+                        + Words.of(
+                                ". Together %+.0f m (%+.0f to %+.0f).",
+                                ten.metres().value(),
+                                ten.metres().low(),
+                                ten.metres().high())));
     }
 
     private void sides() {

@@ -38,6 +38,15 @@ final class OutlookJson {
         }
         ArrayNode gains = out.putArray("gains");
         o.gains().forEach(g -> gains.add(gain(g)));
+        Gain.Together ten = o.nextTen();
+        if (ten == null) {
+            out.putNull("nextTen");
+        } else {
+            ObjectNode t = out.putObject("nextTen");
+            ArrayNode steps = t.putArray("steps");
+            ten.steps().forEach(g -> steps.add(g.change().id()));
+            t.set("gain", answer(ten.metres()));
+        }
         ArrayNode kit = out.putArray("kit");
         o.kit().forEach(p -> kit.add(part(p)));
         ArrayNode limits = out.putArray("limits");

@@ -54,10 +54,10 @@ public record Conditions(Rig rig, Tackle tackle, Wind wind, Outcome outcome) {
 
         /** Checks ranges. */
         public Rig {
-            check("empty rig", emptyKg, 0.005, 0.5, "kg");
-            check("bait", baitKg, 0, 0.3, "kg");
-            check("feeder diameter", diameterM, 0.01, 0.08, "m");
-            check("feeder length", lengthM, 0.01, 0.15, "m");
+            Told.check("empty rig", emptyKg, 0.005, 0.5, "kg");
+            Told.check("bait", baitKg, 0, 0.3, "kg");
+            Told.check("feeder diameter", diameterM, 0.01, 0.08, "m");
+            Told.check("feeder length", lengthM, 0.01, 0.15, "m");
         }
 
         /** Empty plus bait, or null; no bait is taken as none where the empty weight is known. */
@@ -91,12 +91,12 @@ public record Conditions(Rig rig, Tackle tackle, Wind wind, Outcome outcome) {
 
         /** Checks ranges. */
         public Tackle {
-            check("rod's casting weight", castingKg, 0.01, 0.5, "kg");
-            check("line diameter", lineM, 5e-5, 6e-4, "m");
-            check("line strength", lineN, 5, 500, "N");
-            check("leader strength", leaderN, 5, 1000, "N");
-            check("line loss", loss, 0, 60, "");
-            check("line loss's uncertainty", lossPlusMinus, 0, 30, "");
+            Told.check("rod's casting weight", castingKg, 0.01, 0.5, "kg");
+            Told.check("line diameter", lineM, 5e-5, 6e-4, "m");
+            Told.check("line strength", lineN, 5, 500, "N");
+            Told.check("leader strength", leaderN, 5, 1000, "N");
+            Told.check("line loss", loss, 0, 60, "");
+            Told.check("line loss's uncertainty", lossPlusMinus, 0, 30, "");
         }
     }
 
@@ -117,9 +117,9 @@ public record Conditions(Rig rig, Tackle tackle, Wind wind, Outcome outcome) {
 
         /** Checks ranges. */
         public Wind {
-            check("wind", speedMps, 0, 25, "m/s");
-            check("wind direction", fromDeg, 0, 360, "degrees");
-            check("height of the wind", heightM, 1, 20, "m");
+            Told.check("wind", speedMps, 0, 25, "m/s");
+            Told.check("wind direction", fromDeg, 0, 360, "degrees");
+            Told.check("height of the wind", heightM, 1, 20, "m");
             if (speedMps == null && (fromDeg != null || heightM != null)) {
                 throw new IllegalArgumentException("wind's direction or height says nothing without its speed");
             }
@@ -145,17 +145,10 @@ public record Conditions(Rig rig, Tackle tackle, Wind wind, Outcome outcome) {
 
         /** Checks ranges. */
         public Outcome {
-            check("height of the tip", tipHeightM, 0.3, 30, "m");
-            check("clip", clipM, 5, 300, "m");
-            check("measured distance", measuredM, 3, 300, "m");
-            check("measured distance's uncertainty", measuredPlusMinusM, 0.01, 50, "m");
-        }
-    }
-
-    private static void check(String what, @Nullable Double value, double min, double max, String unit) {
-        if (value != null && !(value >= min && value <= max)) {
-            throw new IllegalArgumentException(
-                    (what + " " + value + " " + unit).strip() + " is outside " + min + " to " + max + " " + unit);
+            Told.check("height of the tip", tipHeightM, 0.3, 30, "m");
+            Told.check("clip", clipM, 5, 300, "m");
+            Told.check("measured distance", measuredM, 3, 300, "m");
+            Told.check("measured distance's uncertainty", measuredPlusMinusM, 0.01, 50, "m");
         }
     }
 }
