@@ -25,6 +25,7 @@ final class ReachText {
         line("expected", o.distanceM(), "%.0f m", "%.0f to %.0f");
         line("in still air", o.stillAirM(), "%.0f m", "%.0f to %.0f");
         line("in flight", o.flightSeconds(), "%.1f s", "%.1f to %.1f");
+        line("line to spare", o.spareM(), "%.0f m more out than the straight way", "%.0f to %.0f");
         if (o.reachesClip().value() != null) {
             out.println(words(
                     "  %-14s in %.0f of 100 casts like this",

@@ -11,6 +11,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param distanceM where it lands, level from under the rod tip, the clip left out
  * @param flightSeconds until it lands, the clip left out
+ * @param bowM how far the middle of the line is then from the straight between tip and rig
+ * @param spareM line that is out beyond that straight, which turns of the reel count too
  * @param reachesClip share of the drawn flights whose line reaches the clip
  * @param bestAngleDeg above level, for this rig, speed and wind
  * @param goodAngleDeg as its interval the angles that give up less than 3 % of the distance
@@ -27,6 +29,8 @@ import org.jspecify.annotations.Nullable;
 public record Outlook(
         Answer distanceM,
         Answer flightSeconds,
+        Answer bowM,
+        Answer spareM,
         Answer reachesClip,
         Answer bestAngleDeg,
         Answer goodAngleDeg,
@@ -108,6 +112,8 @@ public record Outlook(
         return new Outlook(
                 m,
                 Answer.unknown("s", why),
+                m,
+                m,
                 share,
                 deg,
                 deg,
@@ -129,12 +135,16 @@ public record Outlook(
         Shot[] shots = new Shot[DRAWS];
         double[] far = new double[DRAWS];
         double[] seconds = new double[DRAWS];
+        double[] bow = new double[DRAWS];
+        double[] spare = new double[DRAWS];
         int reached = 0;
         for (int i = 0; i < DRAWS; i++) {
             shots[i] = s.drawn(draws[i]);
             Flight f = FLYER.fly(free(shots[i]));
             far[i] = f.distanceM();
             seconds[i] = f.seconds();
+            bow[i] = f.bowM();
+            spare[i] = f.spareM();
             reached += f.lineM(shots[i]) >= shots[i].tackle().clipM() ? 1 : 0;
         }
         String why = "the launch speed is not known by itself; it was worked back from the measured distance";
@@ -153,6 +163,9 @@ public record Outlook(
                         ? Answer.of(far, "m", "flown from the launch, drawn within what is known of it")
                         : Answer.unknown("m", why),
                 Answer.of(seconds, "s", "of the same flights"),
+                Answer.of(
+                        bow, "m", "middle of the line off the straight between tip and rig, before it is drawn tight"),
+                Answer.of(spare, "m", "line out beyond the straight way; turns of the reel count it too"),
                 clip(s.shot(), (double) reached / DRAWS),
                 aim.best(),
                 goodAngle,

@@ -15,14 +15,14 @@ public record Shot(Start start, Rig rig, Tackle tackle, Wind wind, Air air) {
      * How the rig leaves.
      *
      * @param speedMps 0 to 120
-     * @param angleRad above level, −0.5 to 1.5
+     * @param angleRad above level, −0.5 to π/2
      * @param heightM of the rod tip above the water
      */
     public record Start(double speedMps, double angleRad, double heightM) {
         /** Checks ranges. */
         public Start {
             Amounts.check("launch speed", speedMps, 0.5, 120, "m/s");
-            Amounts.check("launch angle", angleRad, -0.5, 1.5, "rad");
+            Amounts.check("launch angle", angleRad, -0.5, Math.PI / 2, "rad");
             Amounts.check("launch height", heightM, 0, 60, "m");
         }
 

@@ -64,6 +64,8 @@ final class DistanceSection {
         row("Expected distance", outlook.distanceM(), "%.0f", " m");
         row("In still air", outlook.stillAirM(), "%.0f", " m");
         row("Time in the air", outlook.flightSeconds(), "%.1f", " s");
+        row("Bow in the line as it lands", outlook.bowM(), "%.0f", " m");
+        row("Line out beyond the straight", outlook.spareM(), "%.0f", " m");
         row("Casts like this that reach the clip", outlook.reachesClip(), "%.0f", " %");
         row("Best launch angle", outlook.bestAngleDeg(), "%.0f", "°");
         row("Good launch angles", outlook.goodAngleDeg(), "%.0f", "°");

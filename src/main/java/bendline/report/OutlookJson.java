@@ -21,6 +21,8 @@ final class OutlookJson {
         ObjectNode out = NODES.objectNode();
         out.set("distance", answer(o.distanceM()));
         out.set("flightSeconds", answer(o.flightSeconds()));
+        out.set("bow", answer(o.bowM()));
+        out.set("spareLine", answer(o.spareM()));
         out.set("reachesClip", answer(o.reachesClip()));
         out.set("bestAngle", answer(o.bestAngleDeg()));
         out.set("goodAngle", answer(o.goodAngleDeg()));
