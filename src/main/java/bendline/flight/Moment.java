@@ -1,6 +1,7 @@
 package bendline.flight;
 
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.math3.util.FastMath;
 
 /**
  * Where rig and line are at one moment, and how they move. Coordinates in metres from the rod tip: x in the direction of the
@@ -39,7 +40,9 @@ final class Moment {
     /** Chord, but never shorter than matters for the bow. */
     final double softM;
 
-    /** Line between tip and rig, m. */
+    private final double bowM;
+
+    /** Line between tip and rig, m: a parabola's arc. */
     final double lengthM;
 
     Moment(double[] y) {
@@ -52,7 +55,8 @@ final class Moment {
         Vector3D b = new Vector3D(y[6], y[7], y[8]);
         bow = b.subtract(b.dotProduct(chord), chord);
         softM = Math.hypot(chordM, SHORT_M);
-        lengthM = chordM + 8.0 / 3 * bow.getNormSq() / softM;
+        bowM = bow.getNorm();
+        lengthM = chordM + softM * longer(slope());
     }
 
     /** Direction of the line where it meets the rig. */
@@ -65,10 +69,29 @@ final class Moment {
         return 0.5 * place.getY() + MEAN_OF_BOW * bow.getY();
     }
 
+    /** Slope of the parabola at its ends against its chord. */
+    private double slope() {
+        return 4 * bowM / softM;
+    }
+
+    /** Arc of a parabola over its chord, less one: a sixth of the square of the slope at its ends, while that is small. */
+    private static double longer(double slope) {
+        return slope < 1e-4
+                ? slope * slope / 6
+                : 0.5 * (Math.sqrt(1 + slope * slope) + FastMath.asinh(slope) / slope) - 1;
+    }
+
+    private static double longerRate(double slope) {
+        return slope < 1e-4
+                ? slope / 3
+                : 0.5 * (Math.sqrt(1 + slope * slope) / slope - FastMath.asinh(slope) / (slope * slope));
+    }
+
     /** Rate of the line's length that goes with a rate of the bow, m/s. */
     double lengthRate(Vector3D bowRate) {
-        return chordRate
-                + 16.0 / 3 * bow.dotProduct(bowRate) / softM
-                - 8.0 / 3 * bow.getNormSq() * chordM * chordRate / (softM * softM * softM);
+        double k = slope();
+        double rate = longerRate(k);
+        double deeper = bowM > 0 ? bow.dotProduct(bowRate) / bowM : 0;
+        return chordRate + 4 * rate * deeper + (longer(k) - k * rate) * chordM * chordRate / softM;
     }
 }
