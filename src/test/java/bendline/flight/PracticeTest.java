@@ -25,6 +25,28 @@ class PracticeTest {
         assertThat(CommonPractice.fitted().loss()).isBetween(0.5, 8.0);
     }
 
+    /** The plain numbers are not what makes it hold: with others, and the loss fitted anew, feeder and stem come out alike. */
+    @ParameterizedTest
+    @CsvSource({"52, 4, 0.20", "54, 6, 0.25", "58, 4, 0.25", "58, 6, 0.20", "50, 4, 0.22"})
+    void theSayingsDontHangOnTheNumbersGiven(double speed, double headwind, double lineMm) {
+        Shot lead = new Shot(
+                new Shot.Start(speed, Math.toRadians(36), 5),
+                Rig.bomb(0.09),
+                new Shot.Tackle(Line.nylon(lineMm / 1000), Spool.USUAL, 0, Shots.NO_CLIP),
+                new Wind(-headwind, 0, Wind.Profile.OVER_WATER),
+                Air.STANDARD);
+        double loss = LossFit.fit(
+                        List.of(new LossFit.Known(new DoubtfulShot(lead, Doubt.NONE), LossFit.Kind.DISTANCE, 135, 1)))
+                .loss();
+        Shot feeder = lead.with(lead.tackle().withLoss(loss))
+                .with(Rig.feeder(0.074, 0.022, 0.035, false))
+                .with(lead.start().atSpeed(Change.speedWith(speed, 0.09, 0.074, 0)));
+        double tumbling = Shots.distance(feeder);
+        assertThat(tumbling).isBetween(104.0, 111.0);
+        assertThat(Shots.distance(feeder.with(feeder.rig().withStem())) - tumbling)
+                .isBetween(12.0, 17.0);
+    }
+
     /** Sticks 12 ft apart, three published guides: 10 wraps are 40 yd, 36.58 m; 25 are 100 yd, 91.44 m. */
     @Test
     void wrapsAreThoseOfTheGuides() {
