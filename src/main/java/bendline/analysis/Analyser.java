@@ -5,7 +5,7 @@ import bendline.footage.FootageException;
 import bendline.scene.Setup;
 import java.nio.file.Path;
 
-/** Runs the stages in their order: footage, trace, stroke, technique. Holds no state; safe to use from several threads. */
+/** Runs the stages in their order: footage, trace, stroke, flight, technique. Holds no state; safe to use from several threads. */
 public final class Analyser {
 
     /**

@@ -1,5 +1,6 @@
 package bendline.analysis;
 
+import bendline.flight.Outlook;
 import bendline.footage.ClipInfo;
 import bendline.footage.Footage;
 import bendline.footage.SlowMotion;
@@ -74,11 +75,15 @@ public final class ClipSession implements AutoCloseable {
         List<Stroke> strokes = new StrokeTimer().time(followed, setup, played.slowMotion());
         ClipInfo info = Timekeeper.checked(played, followed, setup, strokes);
         TechniqueReview technique = new TechniqueReview();
-        List<CastAnalysis> casts = strokes.stream()
-                .map(s -> new CastAnalysis(s, technique.review(s)))
-                .toList();
+        List<CastAnalysis> casts = strokes.stream().map(s -> cast(s, technique)).toList();
         Quality quality = new ClipAppraiser().appraise(info, followed, strokes);
         return new ClipAnalysis(footage.path(), info, setup, followed, quality, casts);
+    }
+
+    private CastAnalysis cast(Stroke timed, TechniqueReview technique) {
+        Outlook outlook = Reach.of(setup, Launched.of(timed));
+        Stroke stroke = Aimed.stroke(timed, outlook);
+        return new CastAnalysis(stroke, technique.review(stroke), outlook);
     }
 
     /** What the user says of slow motion comes before what the file says. */

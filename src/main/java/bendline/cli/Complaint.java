@@ -31,6 +31,6 @@ record Complaint(String sentence, int status) {
 
     /** The option parser's own texts are no sentences and give no advice. */
     private static String sentence(String text) {
-        return text.endsWith(".") ? text : text + "; see the command's --help.";
+        return text.endsWith(".") || text.endsWith("?") ? text : text + "; see the command's --help.";
     }
 }

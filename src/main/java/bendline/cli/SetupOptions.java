@@ -1,6 +1,7 @@
 package bendline.cli;
 
 import bendline.geometry.Point;
+import bendline.scene.Conditions;
 import bendline.scene.Mark;
 import bendline.scene.Setup;
 import bendline.scene.Setup.Side;
@@ -31,7 +32,11 @@ final class SetupOptions {
     @Option(names = "--drop", paramLabel = "M", description = "Tip to rig before the cast, metres: 0.05 to 8.")
     private @Nullable Double dropM;
 
-    @Option(names = "--rig-mass", paramLabel = "G", description = "Rig as cast, bait included, grams: 1 to 1000.")
+    @Option(
+            names = "--rig-mass",
+            paramLabel = "G",
+            converter = Quantities.Grams.class,
+            description = "Rig as cast, bait included, grams: 1 to 1000.")
     private @Nullable Double rigMassG;
 
     @Option(
@@ -73,7 +78,11 @@ final class SetupOptions {
     private @Nullable Path marksFile;
 
     /** What was given, checked as far as it can be without the clip. */
-    Setup toSetup() {
+    Setup toSetup(Conditions conditions) {
+        String complaint = Quantities.complaint("The rig mass", rigMassG, 1, 1000, "g");
+        if (complaint != null) {
+            throw wrongUse(complaint);
+        }
         try {
             return new Setup(
                     rodLengthM,
@@ -82,7 +91,8 @@ final class SetupOptions {
                     rigMassG == null ? null : rigMassG / 1000,
                     castsTo,
                     slowMotionFactor,
-                    marks());
+                    marks(),
+                    conditions);
         } catch (IllegalArgumentException e) {
             throw wrongUse("The " + e.getMessage() + ".");
         }

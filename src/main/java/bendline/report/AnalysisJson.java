@@ -88,6 +88,7 @@ final class AnalysisJson {
             point(m, "grip", mark.grip());
             point(m, "tip", mark.tip());
         }
+        out.set("conditions", ConditionsJson.of(setup.conditions()));
         return out;
     }
 
@@ -134,6 +135,7 @@ final class AnalysisJson {
         stroke.measures().forEach(m -> measures.set(m.id(), measure(m)));
         ArrayNode findings = out.putArray("findings");
         review.findings().forEach(f -> findings.add(finding(f)));
+        out.set("flight", OutlookJson.of(cast.outlook()));
         out.set("good", strings(review.good()));
         out.put("next", review.next() == null ? null : review.next().id());
         out.put("why", review.why());
@@ -188,7 +190,7 @@ final class AnalysisJson {
         return out;
     }
 
-    private static ArrayNode strings(List<String> texts) {
+    static ArrayNode strings(List<String> texts) {
         ArrayNode out = NODES.arrayNode();
         texts.forEach(out::add);
         return out;
@@ -199,7 +201,7 @@ final class AnalysisJson {
     }
 
     /** JSON has no NaN: what is not known is null. */
-    private static void number(ObjectNode into, String name, @Nullable Double value) {
+    static void number(ObjectNode into, String name, @Nullable Double value) {
         if (value == null || !Double.isFinite(value)) {
             into.putNull(name);
         } else {

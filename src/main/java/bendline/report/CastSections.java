@@ -42,6 +42,7 @@ final class CastSections {
         charts();
         new FindingsSection(cast.review(), frames, key, html).write();
         good();
+        new DistanceSection(cast.outlook(), key, html).write();
         measures();
         notTold();
         html.close();

@@ -175,6 +175,7 @@ final class ReportPage {
     private void safety() {
         html.open("section");
         html.leaf("h2", "Before you try it");
+        SafetyBox.write(analysis, html);
         list(List.of(
                 "Nobody stands in front of the cast, behind it or within a rod and a drop of you. A rig that cracks off flies"
                         + " on at full speed, in any direction.",
@@ -183,6 +184,8 @@ final class ReportPage {
                 "Use a leader fit for the weight and check knots and the first metres of line before every session; a nicked"
                         + " line is a crack-off waiting.",
                 "Protect the finger that holds the line, and open the reel's clutch only where you mean to.",
+                "Never cast over people, boats or roads. Keep at least 30 m from overhead power lines, yourself and the tackle"
+                        + " (the network operators' advice to anglers).",
                 "Build up power slowly. The rules of the water and the advice of a licensed coach who stands beside you come"
                         + " before anything written here."));
         html.close();

@@ -32,7 +32,8 @@ record SvgSheet(String id, int width, int height, String title) {
         return info.getPlotInfo().getDataArea();
     }
 
-    private String draw(Consumer<SVGGraphics2D> artist) {
+    /** Draws what is no chart of axes. */
+    String draw(Consumer<SVGGraphics2D> artist) {
         SVGGraphics2D g = new SVGGraphics2D(width, height);
         g.setDefsKeyPrefix(id + "-");
         g.setGeomDoubleConverter(SvgSheet::number);

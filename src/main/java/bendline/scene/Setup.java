@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param castsTo which way the cast goes in the picture
  * @param slowMotionFactor capture rate over stored rate
  * @param marks points the user gave on frames; empty for none
+ * @param conditions rig, tackle, wind and how far it went
  */
 public record Setup(
         @Nullable Double rodLengthM,
@@ -22,7 +23,8 @@ public record Setup(
         @Nullable Double rigMassKg,
         @Nullable Side castsTo,
         @Nullable Double slowMotionFactor,
-        List<Mark> marks) {
+        List<Mark> marks,
+        Conditions conditions) {
 
     /** Side of the picture. */
     public enum Side {
@@ -32,6 +34,18 @@ public record Setup(
 
     /** Nothing is known. */
     public static final Setup NONE = new Setup(null, null, null, null, null, null, List.of());
+
+    /** With nothing known of rig, tackle and wind but the rig's mass. */
+    public Setup(
+            @Nullable Double rodLengthM,
+            @Nullable Double freeLengthM,
+            @Nullable Double dropM,
+            @Nullable Double rigMassKg,
+            @Nullable Side castsTo,
+            @Nullable Double slowMotionFactor,
+            List<Mark> marks) {
+        this(rodLengthM, freeLengthM, dropM, rigMassKg, castsTo, slowMotionFactor, marks, Conditions.NONE);
+    }
 
     /** Checks ranges. */
     public Setup {
@@ -44,12 +58,25 @@ public record Setup(
             throw new IllegalArgumentException(
                     "free length " + freeLengthM + " m is longer than the rod, " + rodLengthM + " m");
         }
+        agree(rigMassKg, conditions.rig().loadedKg());
         marks = List.copyOf(marks);
     }
 
     /** The same with other marks. */
     public Setup withMarks(List<Mark> others) {
-        return new Setup(rodLengthM, freeLengthM, dropM, rigMassKg, castsTo, slowMotionFactor, others);
+        return new Setup(rodLengthM, freeLengthM, dropM, rigMassKg, castsTo, slowMotionFactor, others, conditions);
+    }
+
+    /** Mass of the rig as cast: as told, else empty and bait together; null where neither is known. */
+    public @Nullable Double castMassKg() {
+        return rigMassKg != null ? rigMassKg : conditions.rig().loadedKg();
+    }
+
+    private static void agree(@Nullable Double asCast, @Nullable Double loaded) {
+        if (asCast != null && loaded != null && Math.abs(asCast - loaded) > 0.1 * loaded) {
+            throw new IllegalArgumentException("rig mass " + asCast + " kg does not fit the empty rig and its bait, "
+                    + loaded + " kg together; give one or the other");
+        }
     }
 
     private static void check(String what, @Nullable Double value, double min, double max, String unit) {

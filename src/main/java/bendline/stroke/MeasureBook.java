@@ -127,6 +127,9 @@ final class MeasureBook {
         out.put(
                 Quantity.LAUNCH_AGAINST_BEST,
                 Quantity.LAUNCH_AGAINST_BEST.unknown("needs the flight of this rig in this wind"));
+        out.put(
+                Quantity.LAUNCH_GIVEN_UP,
+                Quantity.LAUNCH_GIVEN_UP.unknown("needs the flight of this rig in this wind"));
     }
 
     private Measure metres(Found px, Quantity q) {

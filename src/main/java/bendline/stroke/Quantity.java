@@ -44,7 +44,8 @@ enum Quantity {
     HAND_BELOW_HEAD("upperHandAgainstHead", "upper hand against the head at the forward start", "m"),
     PULL_SPEED("lowerHandPullSpeed", "speed of the lower hand to the chest", "m/s"),
     PEAK_ORDER("peakOrder", "order in which hips, shoulders, hands and butt peak", "1"),
-    LAUNCH_AGAINST_BEST("launchAngleAgainstBestDeg", "launch angle against the best for this rig and wind", "deg");
+    LAUNCH_AGAINST_BEST("launchAngleAgainstBestDeg", "launch angle against the best for this rig and wind", "deg"),
+    LAUNCH_GIVEN_UP("launchGivenUp", "share of the distance given up by the launch angle", "1");
 
     private final String id;
     private final String label;

@@ -35,6 +35,13 @@ public record Stroke(
         return events.get(kind);
     }
 
+    /** The same with the measure of that id told otherwise, for what only a later stage can tell. */
+    public Stroke with(Measure told) {
+        List<Measure> all =
+                measures.stream().map(m -> m.id().equals(told.id()) ? told : m).toList();
+        return new Stroke(number, castsTo, firstFrame, lastFrame, kinematics, events, all);
+    }
+
     /**
      * A measure by its id.
      *

@@ -18,6 +18,8 @@ final class Faults {
             lateBend(),
             underCompressed(),
             dippedTipPath(),
+            releasedEarly(),
+            releasedLate(),
             tipDroppedEarly());
 
     private Faults() {}
@@ -135,6 +137,41 @@ final class Faults {
                         + " when the line goes.",
                 "Turn the rod later and the hands further: picture the tip running along a ceiling. Film from the side and"
                         + " look at the tip's path only.");
+    }
+
+    private static Fault releasedEarly() {
+        return new Fault(
+                "released-early",
+                "Released too early",
+                List.of(
+                        Criterion.any("the rig leaves steeper than is best for it", "released-early.angle")
+                                .mustHold(),
+                        Criterion.any("that gives distance away", "released-early.given-up")
+                                .mustHold()),
+                2,
+                List.of(EventKind.RELEASE, EventKind.STOP),
+                "Not let go too early: the rig left at {launchAngleDeg}.",
+                "A rig let go too early climbs: it spends its speed on height, the wind has longer to work on it, and the line"
+                        + " bows.",
+                "Half-power casts: keep the finger on the line a moment longer, and aim lower by a tree's height than feels"
+                        + " right. Film a set and watch the launch angle, not the distance.");
+    }
+
+    private static Fault releasedLate() {
+        return new Fault(
+                "released-late",
+                "Released too late",
+                List.of(
+                        Criterion.any("the rig leaves flatter than is best for it", "released-late.angle")
+                                .mustHold(),
+                        Criterion.any("that gives distance away", "released-late.given-up")
+                                .mustHold()),
+                2,
+                List.of(EventKind.RELEASE, EventKind.STOP),
+                "Not let go too late: the rig left at {launchAngleDeg}.",
+                "A rig let go too late flies flat and comes down while it is still fast.",
+                "Half-power casts: let the line go a moment earlier, and aim higher by a tree's height. A finger that slips off"
+                        + " late may want a glove or finger guard, not a change of stroke.");
     }
 
     private static Fault tipDroppedEarly() {

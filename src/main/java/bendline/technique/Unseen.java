@@ -10,8 +10,6 @@ import java.util.List;
 /** Faults that the rod and the rig in one clip cannot show, each with what it would take. */
 final class Unseen {
 
-    private static final String FLIGHT =
-            "Cannot tell: the best launch angle depends on the rig, its speed and the wind, which needs the flight worked out.";
     private static final String BODY = "Cannot tell: this needs the angler's body followed, not only the rod.";
 
     private Unseen() {}
@@ -19,22 +17,6 @@ final class Unseen {
     static List<Finding> findings(Stroke stroke) {
         List<Finding> out = new ArrayList<>();
         out.add(softClip(stroke));
-        out.add(unseen(
-                stroke,
-                "released-early",
-                "Released too early",
-                FLIGHT,
-                "A rig let go too early climbs, and the wind takes it.",
-                "Keep the finger on the line a moment longer, at half power; aim lower by a tree's height.",
-                EventKind.RELEASE));
-        out.add(unseen(
-                stroke,
-                "released-late",
-                "Released too late",
-                FLIGHT,
-                "A rig let go too late flies flat and lands short.",
-                "Let the line go a moment earlier, at half power; aim higher by a tree's height.",
-                EventKind.RELEASE));
         out.add(unseen(
                 stroke,
                 "low-hands",

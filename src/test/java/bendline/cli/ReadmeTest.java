@@ -3,6 +3,8 @@ package bendline.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
@@ -30,9 +32,7 @@ class ReadmeTest {
     void itNamesOnlyOptionsThatExistAndAllOfThoseThatTellOfTheCast() throws IOException {
         CommandLine line = new CommandLine(new BendlineCommand());
         Set<String> known = new TreeSet<>();
-        line.getSubcommands()
-                .values()
-                .forEach(c -> known.addAll(c.getCommandSpec().optionsMap().keySet()));
+        collect(line, known);
         Set<String> named = new TreeSet<>();
         Matcher m = Pattern.compile("`[^`\n]*`|\n```[^`]*```").matcher(readme());
         while (m.find()) {
@@ -48,5 +48,19 @@ class ReadmeTest {
                 .keySet());
         setup.removeAll(Set.of("--help", "-h", "--version", "-V", "--quiet", "--verbose"));
         assertThat(named).containsAll(setup);
+    }
+
+    /** The table of sayings is what the command prints today. */
+    @Test
+    void itsTableOfSayingsIsWhatTheCommandPrints() throws IOException {
+        StringWriter out = new StringWriter();
+        int status = Main.run(new PrintWriter(out), new PrintWriter(System.err), "reach", "check");
+        assertThat(status).isZero();
+        assertThat(readme()).contains(out.toString().strip());
+    }
+
+    private static void collect(CommandLine line, Set<String> known) {
+        known.addAll(line.getCommandSpec().optionsMap().keySet());
+        line.getSubcommands().values().forEach(c -> collect(c, known));
     }
 }
