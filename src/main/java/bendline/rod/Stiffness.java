@@ -18,8 +18,8 @@ public final class Stiffness {
     /** How far people differ in that. Common practice, no source. */
     private static final double SQUARE_SD_DEG = 3;
 
-    /** A taper that is guessed: what other tapers of rods make of the same test. */
-    private static final double TAPER_SD = 0.12;
+    /** By which factor the tip's share of the stiffness of a rod that was not measured may differ from the one assumed. */
+    private static final double TAPER_FACTOR = 2;
 
     /**
      * Test curve over casting weight: a rod of 1 lb test curve casts an ounce. Traditional rule, as anglers quote it; a home
@@ -53,7 +53,11 @@ public final class Stiffness {
                         / squareLoad(like.taper(), SQUARE_DEG - SQUARE_SD_DEG))
                 / 2;
         double ei = testCurveKg * GRAVITY * like.lengthM() * like.lengthM() / load;
-        double sd = Math.sqrt(relativeSd * relativeSd + eye * eye + TAPER_SD * TAPER_SD);
+        double tip = like.taper().stiffnessAt(1);
+        double taper = Math.log(squareLoad(like.taper().withTipStiffness(Math.min(0.9, tip * TAPER_FACTOR)), SQUARE_DEG)
+                        / squareLoad(like.taper().withTipStiffness(tip / TAPER_FACTOR), SQUARE_DEG))
+                / 2;
+        double sd = Math.sqrt(relativeSd * relativeSd + eye * eye + taper * taper);
         return new Found(
                 like.withStiffness(ei, sd),
                 String.format(Locale.ROOT, "stiffness from a test curve of %.2f kg, ± %.0f %%", testCurveKg, 100 * sd));

@@ -11,7 +11,7 @@ import java.util.Locale;
 public final class StillBend {
 
     /** How far the logarithm of the tip's share of the stiffness may lie from the usual one. Common practice, no source. */
-    private static final double TAPER_SD = 0.7;
+    private static final double TAPER_SD = 1.5;
 
     /** Lengths and the upright in a picture taken by hand: the pull's direction, radians, and the scale. */
     private static final double UPRIGHT_SD = 0.02;

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param castsTo which way the cast goes in the picture
  * @param slowMotionFactor capture rate over stored rate
  * @param marks points the user gave on frames; empty for none
+ * @param blank what is known of the rod's stiffness
  */
 public record Setup(
         @Nullable Double rodLengthM,
@@ -22,7 +23,8 @@ public record Setup(
         @Nullable Double rigMassKg,
         @Nullable Side castsTo,
         @Nullable Double slowMotionFactor,
-        List<Mark> marks) {
+        List<Mark> marks,
+        @Nullable BlankFacts blank) {
 
     /** Side of the picture. */
     public enum Side {
@@ -32,6 +34,23 @@ public record Setup(
 
     /** Nothing is known. */
     public static final Setup NONE = new Setup(null, null, null, null, null, null, List.of());
+
+    /** Nothing known of the rod's stiffness. */
+    public Setup(
+            @Nullable Double rodLengthM,
+            @Nullable Double freeLengthM,
+            @Nullable Double dropM,
+            @Nullable Double rigMassKg,
+            @Nullable Side castsTo,
+            @Nullable Double slowMotionFactor,
+            List<Mark> marks) {
+        this(rodLengthM, freeLengthM, dropM, rigMassKg, castsTo, slowMotionFactor, marks, null);
+    }
+
+    /** The same with what is known of the rod's stiffness. */
+    public Setup withBlank(@Nullable BlankFacts facts) {
+        return new Setup(rodLengthM, freeLengthM, dropM, rigMassKg, castsTo, slowMotionFactor, marks, facts);
+    }
 
     /** Checks ranges. */
     public Setup {
