@@ -56,12 +56,8 @@ final class BlankOptions {
         } catch (BendException e) {
             throw new ParameterException(spec.commandLine(), e.getMessage());
         } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), "The " + ended(e.getMessage()));
+            throw new ParameterException(spec.commandLine(), "The " + e.getMessage() + ".");
         }
-    }
-
-    private static String ended(String text) {
-        return text.endsWith("?") ? text : text + ".";
     }
 
     private static BlankFacts.Measured measured(ModelBlank model) {

@@ -88,6 +88,7 @@ final class AnalysisJson {
             point(m, "grip", mark.grip());
             point(m, "tip", mark.tip());
         }
+        out.set("blank", BendJson.facts(setup.blank()));
         return out;
     }
 
@@ -132,6 +133,7 @@ final class AnalysisJson {
         }
         ObjectNode measures = out.putObject("measures");
         stroke.measures().forEach(m -> measures.set(m.id(), measure(m)));
+        out.set("bend", BendJson.bend(stroke.bend()));
         ArrayNode findings = out.putArray("findings");
         review.findings().forEach(f -> findings.add(finding(f)));
         out.set("good", strings(review.good()));
@@ -199,7 +201,7 @@ final class AnalysisJson {
     }
 
     /** JSON has no NaN: what is not known is null. */
-    private static void number(ObjectNode into, String name, @Nullable Double value) {
+    static void number(ObjectNode into, String name, @Nullable Double value) {
         if (value == null || !Double.isFinite(value)) {
             into.putNull(name);
         } else {

@@ -53,7 +53,7 @@ public final class BlankLibrary {
         return ALL.stream()
                 .min(Comparator.comparingDouble(b -> {
                     double power = Double.isNaN(stiffnessNm2)
-                            ? Math.abs(Math.log(b.bending().stiffnessNm2() / 245))
+                            ? Math.abs(Math.log(b.bending().stiffnessNm2() / 130))
                             : Math.abs(Math.log(b.bending().stiffnessNm2() / stiffnessNm2));
                     return power + 2 * Math.abs(b.bending().lengthM() / lengthM - 1);
                 }))

@@ -70,7 +70,7 @@ public record BlankFacts(
                 double then = spoken * units[other];
                 boolean round = Math.abs(spoken * 100 - Math.rint(spoken * 100)) < 1e-6;
                 if (other != given && round && then >= min && then <= max) {
-                    return "; did you mean " + number(spoken) + " " + names[other] + "?";
+                    return " (did you mean " + number(spoken) + " " + names[other] + "?)";
                 }
             }
         }
