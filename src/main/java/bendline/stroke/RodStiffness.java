@@ -4,8 +4,10 @@ import bendline.rod.BendException;
 import bendline.rod.Blank;
 import bendline.rod.BlankLibrary;
 import bendline.rod.ModelBlank;
+import bendline.rod.NaturalFrequency;
 import bendline.rod.Stiffness;
 import bendline.scene.BlankFacts;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,6 +24,12 @@ record RodStiffness(@Nullable Blank blank, String basis) {
     /** How far a test curve as told may be off, over its value. Common practice, no source. */
     private static final double TOLD_SD = 0.1;
 
+    /** A ring this many uncertainties off contradicts what was told. */
+    private static final double CONTRADICTS = 2;
+
+    /** What hands that hold a rod, not a vice, do to its ring, over its square. Common practice, no source. */
+    private static final double LEAST_RING_SD = 0.25;
+
     /** A length above the hand for which no rod is described here. */
     private static final double SHORTEST_M = 1;
 
@@ -35,7 +43,7 @@ record RodStiffness(@Nullable Blank blank, String basis) {
             return new RodStiffness(null, "needs a length in metres: give the rod's length or its length above the upper hand");
         }
         try {
-            return told(freeM, facts, ring);
+            return checked(told(freeM, facts, ring), ring);
         } catch (BendException | IllegalArgumentException e) {
             return new RodStiffness(null, "the rod's stiffness could not be worked out: " + e.getMessage());
         }
@@ -68,6 +76,37 @@ record RodStiffness(@Nullable Blank blank, String basis) {
         }
         return new RodStiffness(
                 null, "needs the rod's stiffness: give its test curve, its casting weight or a blank like it");
+    }
+
+    /**
+     * The ring holds stiffness, mass and length against one another: its square goes as EI over mass and the fourth power of the
+     * length. Where it contradicts, something told is wrong, and what follows from it is no better known than by that much.
+     */
+    private static RodStiffness checked(RodStiffness told, Found ring) {
+        Blank b = told.blank();
+        if (b == null || !ring.known()) {
+            return told;
+        }
+        double expected = new NaturalFrequency(b, BARE_TIP_KG).hz(1);
+        double off = Math.abs(2 * Math.log(ring.value() / expected));
+        double sd = Math.sqrt(square(b.stiffnessRelativeSd()) + square(b.massRelativeSd()) + square(2 * ring.sd() / ring.value()));
+        if (off <= CONTRADICTS * Math.max(LEAST_RING_SD, sd)) {
+            return told;
+        }
+        Blank wide = b.withStiffness(b.stiffnessNm2(), Math.min(2, Math.hypot(b.stiffnessRelativeSd(), off)));
+        return new RodStiffness(
+                wide,
+                told.basis()
+                        + String.format(
+                                Locale.ROOT,
+                                "; but the rod was seen to ring at %.1f Hz and such a blank would at %.1f Hz: check its length and"
+                                        + " what you said of its stiffness",
+                                ring.value(),
+                                expected));
+    }
+
+    private static double square(double x) {
+        return x * x;
     }
 
     private static RodStiffness found(Stiffness.Found f) {

@@ -42,7 +42,11 @@ final class SimulatedCasts {
     }
 
     static Read read(Scenario scenario, @Nullable BlankFacts facts, double sdPx, double dropped) {
-        Truth truth = Simulator.truth(scenario);
+        return read(Simulator.truth(scenario), facts, sdPx, dropped);
+    }
+
+    static Read read(Truth truth, @Nullable BlankFacts facts, double sdPx, double dropped) {
+        Scenario scenario = truth.scenario();
         Trace trace = trace(truth, sdPx, dropped, scenario.seed());
         Setup setup = new Setup(
                         null,
