@@ -20,7 +20,10 @@ public final class Bending {
     private static final int ROUNDS = 40;
     private static final double CLOSE = 1e-11;
     private static final double LARGEST_TURN = 0.5;
-    private static final double SMALLEST_STAGE = 1e-5;
+    private static final double SMALLEST_STAGE = 1e-4;
+
+    /** A load that needs more stages than this bends no rod that holds together. */
+    private static final int MOST_STAGES = 80;
 
     private final Blank blank;
     private final int n;
@@ -73,7 +76,7 @@ public final class Bending {
         double tip = buttAngle;
         double done = 0;
         double stage = 1;
-        while (done < 1) {
+        for (int tries = 0; done < 1; tries++) {
             double next = Math.min(1, done + stage);
             double found = newton(tip, buttAngle, next);
             if (Math.abs(found - tip) <= LARGEST_TURN) {
@@ -82,7 +85,7 @@ public final class Bending {
                 stage *= 1.5;
             } else {
                 stage = 0.5 * (next - done);
-                if (stage < SMALLEST_STAGE) {
+                if (stage < SMALLEST_STAGE || tries > MOST_STAGES) {
                     throw new BendException("no shape was found for a pull of " + load.tip() + " N on this blank");
                 }
             }

@@ -55,7 +55,9 @@ final class BendMeasures {
                                 blank,
                                 arcs,
                                 all.scale().relativeSd(),
-                                all.release().value(),
+                                all.release().known()
+                                        ? all.release().value()
+                                        : all.moments().deepestLoad(),
                                 all.step())
                         .read();
         return new Bend(arcs, all.scale().known(), plane.basis(), load);

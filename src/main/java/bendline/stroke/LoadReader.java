@@ -31,26 +31,29 @@ final class LoadReader {
     /** Of what the inertia makes out, so much is unknown: the mass and its place along the blank. */
     private static final double INERTIA_SD = 0.3;
 
+    /** A shape that lies further off than this many uncertainties is none of this blank. */
+    private static final double WORST_MISFIT = 6;
+
     /** What an energy read from one frame can be trusted to at best, joules. */
     private static final double LEAST_J = 0.02;
 
     private final Blank blank;
     private final List<BendArc> arcs;
     private final double lengthSd;
-    private final double release;
+    private final double until;
     private final double step;
     private final String basis;
 
     /**
      * @param lengthSd uncertainty of lengths in metres over their value
-     * @param release real time; NaN where unknown
+     * @param until the release, or the deepest bend where that was not seen: from then on no force is read, real time
      * @param step usual real time between frames
      */
-    LoadReader(RodStiffness rod, Blank blank, List<BendArc> arcs, double lengthSd, double release, double step) {
+    LoadReader(RodStiffness rod, Blank blank, List<BendArc> arcs, double lengthSd, double until, double step) {
         this.blank = blank;
         this.arcs = arcs;
         this.lengthSd = lengthSd;
-        this.release = release;
+        this.until = until;
         this.step = step;
         this.basis = rod.basis();
     }
@@ -66,14 +69,34 @@ final class LoadReader {
         BendReader reader = new BendReader(blank);
         BendReading before = null;
         for (int i = 0; i < n; i++) {
-            BendReading with = reader.read(arc(i), hints(i, body(pulled[i]), before));
-            if (with.known()) {
-                BendReading without = reader.read(arc(i), hints(i, List.of(), with));
-                put(raw, i, with, without);
-                before = with;
-            }
+            before = arcs.get(i).realSeconds() <= until
+                    ? loaded(reader, raw, i, body(pulled[i]), before)
+                    : free(reader, raw, i, before);
         }
         return told(t, raw);
+    }
+
+    private @Nullable BendReading loaded(
+            BendReader reader, double[][] raw, int i, List<Point> body, @Nullable BendReading before) {
+        BendReading with = reader.read(arc(i), hints(i, body, before));
+        if (!fits(with)) {
+            return before;
+        }
+        put(raw, i, with, reader.read(arc(i), hints(i, List.of(), with)));
+        return with;
+    }
+
+    /** Nothing pulls on the tip of a rod whose line is gone: the bend is its own swing, of which only the energy is told. */
+    private @Nullable BendReading free(BendReader reader, double[][] raw, int i, @Nullable BendReading before) {
+        BendReading swing = reader.read(arc(i), new BendReader.Hints(List.of(), null, Double.NaN, before));
+        if (fits(swing)) {
+            energy(raw, i, swing);
+        }
+        return null;
+    }
+
+    private static boolean fits(BendReading r) {
+        return r.known() && r.misfit() < WORST_MISFIT && r.energyReadSd() < r.energyJ() + 1;
     }
 
     private void put(double[][] raw, int i, BendReading with, BendReading without) {
@@ -81,10 +104,14 @@ final class LoadReader {
         raw[0][i] = with.newtons();
         raw[1][i] = Math.hypot(with.readSd(), inertia);
         raw[2][i] = with.force().angle();
-        raw[3][i] = with.energyJ();
-        raw[4][i] = Math.max(LEAST_J, with.energyReadSd());
-        raw[5][i] = with.shape().bendCentre();
+        energy(raw, i, with);
         raw[6][i] = without.newtons();
+    }
+
+    private static void energy(double[][] raw, int i, BendReading r) {
+        raw[3][i] = r.energyJ();
+        raw[4][i] = Math.max(LEAST_J, r.energyReadSd());
+        raw[5][i] = r.shape().bendCentre();
     }
 
     /**
@@ -133,8 +160,7 @@ final class LoadReader {
     private BendReader.Hints hints(int i, List<Point> body, @Nullable BendReading near) {
         BendArc a = arcs.get(i);
         Point rig = a.rig();
-        boolean held = !(a.realSeconds() > release);
-        if (rig == null || !held || !a.whole()) {
+        if (rig == null || !a.whole()) {
             return new BendReader.Hints(body, null, Double.NaN, near);
         }
         Point line = rig.minus(a.line().last());
