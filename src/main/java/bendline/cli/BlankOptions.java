@@ -23,8 +23,9 @@ final class BlankOptions {
             names = "--test-curve",
             paramLabel = "WEIGHT",
             converter = Weight.Converter.class,
-            description = "Weight that pulls the tip square to the butt, with its unit: 2.75lb, 1.25kg. With the rod's length"
-                    + " it turns the bend into force and energy.")
+            description =
+                    "Weight that pulls the tip square to the butt, with its unit: 2.75lb, 1.25kg. With the rod's length"
+                            + " it turns the bend into force and energy.")
     private @Nullable Weight testCurve;
 
     @Option(
@@ -63,8 +64,6 @@ final class BlankOptions {
     private static BlankFacts.Measured measured(ModelBlank model) {
         Blank b = model.bending();
         return new BlankFacts.Measured(
-                b.stiffnessNm2(),
-                b.stiffnessRelativeSd(),
-                b.taper().stiffnessAt(1));
+                b.stiffnessNm2(), b.stiffnessRelativeSd(), b.taper().stiffnessAt(1));
     }
 }

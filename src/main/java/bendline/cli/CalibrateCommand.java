@@ -9,8 +9,8 @@ import bendline.rod.BendException;
 import bendline.rod.Blank;
 import bendline.rod.BlankLibrary;
 import bendline.rod.ModelBlank;
-import bendline.rod.StillBend;
 import bendline.rod.Stiffness;
+import bendline.rod.StillBend;
 import bendline.rod.TracedArc;
 import bendline.scene.Mark;
 import bendline.scene.Setup;
@@ -94,8 +94,9 @@ final class CalibrateCommand implements Callable<Integer> {
             names = "--point",
             paramLabel = "X,Y",
             converter = PointConverter.class,
-            description = "A point of the rod, pixels of the picture from its top left; at least five, from the upper hand to the"
-                    + " tip in order.")
+            description =
+                    "A point of the rod, pixels of the picture from its top left; at least five, from the upper hand to the"
+                            + " tip in order.")
     private List<Point> points = List.of();
 
     @Option(names = "--at", paramLabel = "SECONDS", description = "Clip time of the frame to read.")
@@ -118,7 +119,10 @@ final class CalibrateCommand implements Callable<Integer> {
     @Option(names = "--name", paramLabel = "TEXT", defaultValue = "my rod", description = "What to call it.")
     private String name;
 
-    @Option(names = "--save", paramLabel = "FILE", description = "File to write, for analyse --blank; must not exist yet.")
+    @Option(
+            names = "--save",
+            paramLabel = "FILE",
+            description = "File to write, for analyse --blank; must not exist yet.")
     private @Nullable Path save;
 
     @Mixin
@@ -179,8 +183,7 @@ final class CalibrateCommand implements Callable<Integer> {
         }
         Footage footage = Footage.open(clip);
         ClipInfo info = footage.survey(f -> {});
-        List<Mark> marks =
-                markGrip == null && markTip == null ? List.of() : List.of(new Mark(at, markGrip, markTip));
+        List<Mark> marks = markGrip == null && markTip == null ? List.of() : List.of(new Mark(at, markGrip, markTip));
         Setup setup = new Setup(null, freeLengthM, null, null, null, null, marks);
         Trace trace = RodTracker.follow(footage, info, setup, f -> {});
         FrameTrace frame = trace.frames().stream()
@@ -197,25 +200,28 @@ final class CalibrateCommand implements Callable<Integer> {
         Blank b = found.blank();
         double kg = Stiffness.testCurveKg(b);
         double sd = b.stiffnessRelativeSd();
-        spec.commandLine().getOut().println(String.format(
-                Locale.ROOT,
-                "Stiffness at the hand %.0f ± %.0f N·m², at the tip %.1f %% of that, from %d points under %.3f kg, which turned the"
-                        + " tip by %.0f°.%nThat is a test curve of about %.2f ± %.2f kg (%.2f lb).%nThe points lie within %.1f of"
-                        + " their expected error of that blank.",
-                b.stiffnessNm2(),
-                sd * b.stiffnessNm2(),
-                100 * b.taper().stiffnessAt(1),
-                count,
-                weight.kg(),
-                found.tipTurnDeg(),
-                kg,
-                sd * kg,
-                kg / 0.45359237,
-                found.misfitSd()));
+        spec.commandLine()
+                .getOut()
+                .println(String.format(
+                        Locale.ROOT,
+                        "Stiffness at the hand %.0f ± %.0f N·m², at the tip %.1f %% of that, from %d points under %.3f kg, which turned the"
+                                + " tip by %.0f°.%nThat is a test curve of about %.2f ± %.2f kg (%.2f lb).%nThe points lie within %.1f of"
+                                + " their expected error of that blank.",
+                        b.stiffnessNm2(),
+                        sd * b.stiffnessNm2(),
+                        100 * b.taper().stiffnessAt(1),
+                        count,
+                        weight.kg(),
+                        found.tipTurnDeg(),
+                        kg,
+                        sd * kg,
+                        kg / 0.45359237,
+                        found.misfitSd()));
     }
 
     private void write(Blank b, Path file) throws IOException {
-        ModelBlank model = new ModelBlank("mine", name, freeLengthM + handleM, handleM, b, "measured under a known weight");
+        ModelBlank model =
+                new ModelBlank("mine", name, freeLengthM + handleM, handleM, b, "measured under a known weight");
         Path beside = file.resolveSibling("." + file.getFileName() + ".part");
         Files.writeString(beside, model.text("Measured by: rod calibrate, weight " + weight.kg() + " kg"));
         Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE);

@@ -32,8 +32,8 @@ record Weight(double kg) {
             }
             String unit = m.group(2).toLowerCase(Locale.ROOT);
             if (!UNITS.containsKey(unit)) {
-                throw new TypeConversionException("'" + text + "' has no unit that is known (did you mean "
-                        + m.group(1) + "lb, " + m.group(1) + "kg, " + m.group(1) + "oz or " + m.group(1) + "g?)");
+                throw new TypeConversionException("'" + text + "' has no unit that is known (did you mean " + m.group(1)
+                        + "lb, " + m.group(1) + "kg, " + m.group(1) + "oz or " + m.group(1) + "g?)");
             }
             return new Weight(Double.parseDouble(m.group(1)) * UNITS.get(unit));
         }

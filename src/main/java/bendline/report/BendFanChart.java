@@ -70,7 +70,8 @@ final class BendFanChart {
         JFreeChart chart = chart(size, shown, stretch, deepest);
         SvgSheet sheet = square(chart, size, id, title);
         int frames = stretch.get(stretch.size() - 1).frame() - stretch.get(0).frame();
-        double step = (stretch.get(stretch.size() - 1).clipSeconds() - stretch.get(0).clipSeconds()) / frames;
+        double step =
+                (stretch.get(stretch.size() - 1).clipSeconds() - stretch.get(0).clipSeconds()) / frames;
         return Optional.of(new Fan(sheet.draw(chart), step * every, shown.size()));
     }
 

@@ -50,7 +50,11 @@ final class LoadChart {
         TimeLineChart chart = new TimeLineChart(stroke, size, from, to, MARKED);
         List<TimeLineChart.Panel> panels = List.of(
                 new TimeLineChart.Panel(
-                        "Pull on the tip, N", Palette.RIG, c.clipSeconds(), sure(c.newtons(), c.newtonsSd()), c.newtonsSd()),
+                        "Pull on the tip, N",
+                        Palette.RIG,
+                        c.clipSeconds(),
+                        sure(c.newtons(), c.newtonsSd()),
+                        c.newtonsSd()),
                 new TimeLineChart.Panel(
                         "Energy in the bend, J", Palette.BLANK, c.clipSeconds(), c.energyJ(), c.energySd()));
         return Optional.of(new Drawn(chart.svg(id, title, panels), chart.marked()));

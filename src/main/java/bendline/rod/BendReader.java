@@ -128,7 +128,8 @@ public final class BendReader {
             for (int i = 0; i < n; i++) {
                 Point off = arc.points()
                         .get(i)
-                        .minus(shape.at(Math.min(arc.along()[i], blank.lengthM())).plus(root));
+                        .minus(shape.at(Math.min(arc.along()[i], blank.lengthM()))
+                                .plus(root));
                 Point along = arc.direction(i);
                 r[2 * i] = along.cross(off) / arc.acrossSd();
                 r[2 * i + 1] = along.dot(off) / arc.alongSd();

@@ -66,7 +66,8 @@ public record BendReading(
         double size = force.norm();
         double x = -force.y();
         double y = force.x();
-        double aside = Math.sqrt(Math.max(0, x * x * covariance[0] + 2 * x * y * covariance[1] + y * y * covariance[2]));
+        double aside =
+                Math.sqrt(Math.max(0, x * x * covariance[0] + 2 * x * y * covariance[1] + y * y * covariance[2]));
         return size > 0 ? Math.min(Math.PI, aside / (size * size)) : Math.PI;
     }
 

@@ -59,6 +59,11 @@ public record Blank(
         return new Blank(lengthM, nm2, relativeSd, massKgPerM, massRelativeSd, taper);
     }
 
+    /** The same with another mass per length at the root. */
+    public Blank withMass(double kgPerM, double relativeSd) {
+        return new Blank(lengthM, stiffnessNm2, stiffnessRelativeSd, kgPerM, relativeSd, taper);
+    }
+
     /** The same with another taper. */
     public Blank withTaper(Taper other) {
         return new Blank(lengthM, stiffnessNm2, stiffnessRelativeSd, massKgPerM, massRelativeSd, other);

@@ -32,8 +32,8 @@ public final class BlankLibrary {
         return ALL.stream()
                 .filter(b -> b.id().equals(id))
                 .findFirst()
-                .orElseThrow(() -> new BendException("There is no blank named \"" + id + "\"; did you mean " + nearest(id)
-                        + "? The command rod lists them."));
+                .orElseThrow(() -> new BendException("There is no blank named \"" + id + "\"; did you mean "
+                        + nearest(id) + "? The command rod lists them."));
     }
 
     private static String nearest(String id) {
@@ -62,8 +62,8 @@ public final class BlankLibrary {
 
     private static List<ModelBlank> load() {
         List<ModelBlank> out = new ArrayList<>();
-        try (BufferedReader index = new BufferedReader(
-                new InputStreamReader(open("index.txt"), StandardCharsets.UTF_8))) {
+        try (BufferedReader index =
+                new BufferedReader(new InputStreamReader(open("index.txt"), StandardCharsets.UTF_8))) {
             for (String id = index.readLine(); id != null; id = index.readLine()) {
                 Properties p = new Properties();
                 try (InputStreamReader in =

@@ -43,7 +43,8 @@ public record ModelBlank(String id, String name, double lengthM, double handleM,
         return new ModelBlank(id, p.getProperty("name", id), length, handle, bending, p.getProperty("use", ""));
     }
 
-    private static double number(String id, Properties p, String key, @org.jspecify.annotations.Nullable Double otherwise) {
+    private static double number(
+            String id, Properties p, String key, @org.jspecify.annotations.Nullable Double otherwise) {
         String text = p.getProperty(key);
         if (text == null && otherwise != null) {
             return otherwise;
@@ -51,8 +52,8 @@ public record ModelBlank(String id, String name, double lengthM, double handleM,
         try {
             return Double.parseDouble(text == null ? "" : text.strip());
         } catch (NumberFormatException e) {
-            throw new BendException("The blank " + id + " has no number for " + key
-                    + "; give it one, or leave the blank out.");
+            throw new BendException(
+                    "The blank " + id + " has no number for " + key + "; give it one, or leave the blank out.");
         }
     }
 

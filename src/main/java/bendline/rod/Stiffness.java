@@ -79,7 +79,10 @@ public final class Stiffness {
 
     /** The weight that pulls a blank's tip square to its butt, kg, as the eye reads it. */
     public static double testCurveKg(Blank blank) {
-        return squareLoad(blank.taper(), SQUARE_DEG) * blank.stiffnessNm2() / (blank.lengthM() * blank.lengthM()) / GRAVITY;
+        return squareLoad(blank.taper(), SQUARE_DEG)
+                * blank.stiffnessNm2()
+                / (blank.lengthM() * blank.lengthM())
+                / GRAVITY;
     }
 
     /**

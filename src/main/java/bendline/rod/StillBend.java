@@ -65,7 +65,8 @@ public final class StillBend {
         double[] start = {guess(arc, angle), 0, angle, p.x(), p.y()};
         ArcFit.Fitted fit = ArcFit.of(model::residuals, start, new double[] {STEP, STEP, STEP, STEP, STEP});
         if (fit == null) {
-            throw new BendException("no blank of this length fits the points; check the length, the weight and the points");
+            throw new BendException(
+                    "no blank of this length fits the points; check the length, the weight and the points");
         }
         int free = Math.max(1, 2 * arc.size() - 4);
         double few = 1 + 8.0 / (arc.size() * arc.size());

@@ -24,8 +24,8 @@ public record TracedArc(List<Point> points, double[] along, double acrossSd, dou
         }
         for (int i = 1; i < along.length; i++) {
             if (!(along[i] > along[i - 1])) {
-                throw new IllegalArgumentException("distances along the blank must rise, got " + along[i - 1] + " m and then "
-                        + along[i] + " m");
+                throw new IllegalArgumentException(
+                        "distances along the blank must rise, got " + along[i - 1] + " m and then " + along[i] + " m");
             }
         }
         if (!(acrossSd > 0) || !(alongSd > 0)) {

@@ -56,8 +56,8 @@ public record BlankFacts(
         if (kg == null || kg >= min && kg <= max) {
             return;
         }
-        throw new IllegalArgumentException(
-                what + " " + number(kg) + " kg is outside " + number(min) + " to " + number(max) + " kg" + meant(kg, min, max));
+        throw new IllegalArgumentException(what + " " + number(kg) + " kg is outside " + number(min) + " to "
+                + number(max) + " kg" + meant(kg, min, max));
     }
 
     /** A slip of the unit: the number as grams, pounds or ounces, whichever would be in range. */

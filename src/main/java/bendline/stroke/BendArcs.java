@@ -62,7 +62,8 @@ final class BendArcs {
         Point rig = f.rig().seen() && f.rig().position() != null
                 ? flipped(plane.metres(f.rig().position()), sign)
                 : null;
-        return new BendArc(f.frame(), f.seconds(), t, line, sdPx * perPx, f.tip().seen(), rig);
+        return new BendArc(
+                f.frame(), f.seconds(), t, line, sdPx * perPx, f.tip().seen(), rig);
     }
 
     private static Point flipped(Point p, double sign) {

@@ -6,8 +6,8 @@ import bendline.rod.Bending;
 import bendline.rod.Blank;
 import bendline.rod.BlankShape;
 import bendline.rod.Load;
-import bendline.rod.StillBend;
 import bendline.rod.Stiffness;
+import bendline.rod.StillBend;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -64,7 +64,8 @@ final class BendReach {
         try {
             told(out, b, kg, all);
         } catch (BendException e) {
-            return unknown(out, "this rig would bend this blank beyond all measure: check the test curve and the rig's mass");
+            return unknown(
+                    out, "this rig would bend this blank beyond all measure: check the test curve and the rig's mass");
         }
         return out;
     }
@@ -85,9 +86,14 @@ final class BendReach {
         out.put(
                 Quantity.REACH_STATIC,
                 Quantity.REACH_STATIC.known(
-                        still, stillSd, "the rod held level with the rig hanging still, by the elastica of this blank"));
-        double drop = all.scale().known() ? RigLine.drop(all.rod(), all.rod().time()[0], all.moments().fastestTurn()) : Double.NaN;
-        double dropM = Double.isNaN(drop) ? 0.3 * b.lengthM() : drop * all.scale().metresPerPixel();
+                        still,
+                        stillSd,
+                        "the rod held level with the rig hanging still, by the elastica of this blank"));
+        double drop = all.scale().known()
+                ? RigLine.drop(all.rod(), all.rod().time()[0], all.moments().fastestTurn())
+                : Double.NaN;
+        double dropM =
+                Double.isNaN(drop) ? 0.3 * b.lengthM() : drop * all.scale().metresPerPixel();
         double way = FULL_SWEEP * (b.lengthM() + dropM);
         double acceleration = PEAK_OVER_MEAN * FULL_SPEED * FULL_SPEED / (2 * way);
         Load cast = swung(b, kg, SWING * acceleration);

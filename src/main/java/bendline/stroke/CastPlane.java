@@ -171,7 +171,8 @@ record CastPlane(
         double sy = Math.sin(yawRad);
         double cp = Math.cos(pitchRad);
         double sp = Math.sin(pitchRad);
-        // In the camera's axes (right, down, away): level and upright of the plane, made square to one another, and its normal.
+        // In the camera's axes (right, down, away): level and upright of the plane, made square to one another, and its
+        // normal.
         double[] level = {cy, 0, sy};
         double along = sy * sp;
         double[] up = {-along * cy, -cp, sp - along * sy};
@@ -184,5 +185,4 @@ record CastPlane(
         double y = (up[0] * t * u + up[1] * t * v + up[2] * (t - 1)) / size;
         return new Point(x * metresPerUnit, y * metresPerUnit);
     }
-
 }

@@ -29,7 +29,8 @@ final class RingDamping {
         if (seen.length < LEAST_FRAMES) {
             return Found.nothing("the tip was seen in too few frames after the release");
         }
-        double[] t = IntStream.of(seen).mapToDouble(i -> rod.time()[i] - release).toArray();
+        double[] t =
+                IntStream.of(seen).mapToDouble(i -> rod.time()[i] - release).toArray();
         double[] y = IntStream.of(seen).mapToDouble(i -> rod.lag()[i]).toArray();
         double[] decays = new double[TRIALS];
         double[] left = new double[TRIALS];

@@ -24,11 +24,11 @@ record RodStiffness(@Nullable Blank blank, String basis) {
     /** How far a test curve as told may be off, over its value. Common practice, no source. */
     private static final double TOLD_SD = 0.1;
 
-    /** A ring this many uncertainties off contradicts what was told. */
-    private static final double CONTRADICTS = 2;
+    /** By which factor a blank may be heavier or lighter than a generic one like it. Common practice, no source. */
+    private static final double LIKELY_MASS = 2.5;
 
-    /** What hands that hold a rod, not a vice, do to its ring, over its square. Common practice, no source. */
-    private static final double LEAST_RING_SD = 0.25;
+    /** What hands that hold a rod, not a vice, do to a mass read from its ring. Common practice, no source. */
+    private static final double RING_MASS_SD = 0.2;
 
     /** A length above the hand for which no rod is described here. */
     private static final double SHORTEST_M = 1;
@@ -40,10 +40,12 @@ record RodStiffness(@Nullable Blank blank, String basis) {
      */
     static RodStiffness of(double freeM, @Nullable BlankFacts facts, Found ring) {
         if (!(freeM >= SHORTEST_M && freeM <= 8)) {
-            return new RodStiffness(null, "needs a length in metres: give the rod's length or its length above the upper hand");
+            return new RodStiffness(
+                    null, "needs a length in metres: give the rod's length or its length above the upper hand");
         }
         try {
-            return checked(told(freeM, facts, ring), ring);
+            RodStiffness told = told(freeM, facts, ring);
+            return facts == null ? told : checked(told, ring);
         } catch (BendException | IllegalArgumentException e) {
             return new RodStiffness(null, "the rod's stiffness could not be worked out: " + e.getMessage());
         }
@@ -80,7 +82,8 @@ record RodStiffness(@Nullable Blank blank, String basis) {
 
     /**
      * The ring holds stiffness, mass and length against one another: its square goes as EI over mass and the fourth power of the
-     * length. Where it contradicts, something told is wrong, and what follows from it is no better known than by that much.
+     * length. Where a likely mass makes them agree, that is the blank's; else something told is wrong, and what follows from it is
+     * no better known than by that much.
      */
     private static RodStiffness checked(RodStiffness told, Found ring) {
         Blank b = told.blank();
@@ -88,11 +91,13 @@ record RodStiffness(@Nullable Blank blank, String basis) {
             return told;
         }
         double expected = new NaturalFrequency(b, BARE_TIP_KG).hz(1);
-        double off = Math.abs(2 * Math.log(ring.value() / expected));
-        double sd = Math.sqrt(square(b.stiffnessRelativeSd()) + square(b.massRelativeSd()) + square(2 * ring.sd() / ring.value()));
-        if (off <= CONTRADICTS * Math.max(LEAST_RING_SD, sd)) {
-            return told;
+        double heavier = square(expected / ring.value());
+        if (heavier >= 1 / LIKELY_MASS && heavier <= LIKELY_MASS) {
+            double sd = Math.hypot(RING_MASS_SD, 2 * ring.sd() / ring.value());
+            return new RodStiffness(
+                    b.withMass(b.massKgPerM() * heavier, sd), told.basis() + ", mass of the blank from its ring");
         }
+        double off = Math.abs(Math.log(heavier));
         Blank wide = b.withStiffness(b.stiffnessNm2(), Math.min(2, Math.hypot(b.stiffnessRelativeSd(), off)));
         return new RodStiffness(
                 wide,

@@ -74,9 +74,8 @@ final class StrokeReader {
         Map<EventKind, Event> events = new EventBook(all, slowMotion.factor(), this::clipFrame).events();
         RodStiffness blank = BendMeasures.stiffness(all, setup);
         Bend bend = BendMeasures.bend(all, blank, first);
-        List<Measure> measures = new MeasureBook(
-                        all, BendMeasures.of(all, bend, new BendReach(blank, setup.rigMassKg())))
-                .measures();
+        List<Measure> measures =
+                new MeasureBook(all, BendMeasures.of(all, bend, new BendReach(blank, setup.rigMassKg()))).measures();
         int begin = frameAt(start(moments, turn) - LEAD_SECONDS);
         int finish = frameAt((release.known() ? release.value() : turn.end()) + TAIL_SECONDS);
         begin = Math.max(begin, first);

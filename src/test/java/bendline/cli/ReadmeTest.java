@@ -30,9 +30,7 @@ class ReadmeTest {
     void itNamesOnlyOptionsThatExistAndAllOfThoseThatTellOfTheCast() throws IOException {
         CommandLine line = new CommandLine(new BendlineCommand());
         Set<String> known = new TreeSet<>();
-        line.getSubcommands()
-                .values()
-                .forEach(c -> known.addAll(c.getCommandSpec().optionsMap().keySet()));
+        collect(line, known);
         Set<String> named = new TreeSet<>();
         Matcher m = Pattern.compile("`[^`\n]*`|\n```[^`]*```").matcher(readme());
         while (m.find()) {
@@ -48,5 +46,10 @@ class ReadmeTest {
                 .keySet());
         setup.removeAll(Set.of("--help", "-h", "--version", "-V", "--quiet", "--verbose"));
         assertThat(named).containsAll(setup);
+    }
+
+    private static void collect(CommandLine line, Set<String> known) {
+        known.addAll(line.getCommandSpec().optionsMap().keySet());
+        line.getSubcommands().values().forEach(c -> collect(c, known));
     }
 }

@@ -63,12 +63,14 @@ class RodCommandTest {
     @Test
     void measuresARodAndWritesItsFile() {
         Path file = temp.resolve("mine.properties");
-        assertThat(run(calibrate(points(12), "--weight", "400g", "--save", file.toString()))).isZero();
+        assertThat(run(calibrate(points(12), "--weight", "400g", "--save", file.toString())))
+                .isZero();
         Blank found = ModelBlank.read(file).bending();
         assertThat(found.stiffnessNm2()).isBetween(130 * 0.85, 130 * 1.15);
         assertThat(Math.abs(found.stiffnessNm2() / 130 - 1)).isLessThan(2 * found.stiffnessRelativeSd());
         assertThat(out.toString()).contains("test curve of about 1.");
-        assertThat(run(calibrate(points(12), "--weight", "400g", "--save", file.toString()))).isEqualTo(2);
+        assertThat(run(calibrate(points(12), "--weight", "400g", "--save", file.toString())))
+                .isEqualTo(2);
         assertThat(err.toString()).contains("already there");
     }
 
@@ -86,7 +88,8 @@ class RodCommandTest {
 
     @Test
     void refusesATestCurveInTheWrongUnit() {
-        assertThat(run(List.of("analyse", "no.mp4", "--out", "x", "--test-curve", "1200kg"))).isEqualTo(2);
+        assertThat(run(List.of("analyse", "no.mp4", "--out", "x", "--test-curve", "1200kg")))
+                .isEqualTo(2);
         assertThat(err.toString()).contains("did you mean 1200 g?");
     }
 }

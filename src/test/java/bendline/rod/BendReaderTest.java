@@ -48,8 +48,7 @@ class BendReaderTest {
         double size = turnLoad * soft * 120 / (length * length);
         Point force = Point.direction(butt + pullFrom).times(size);
         BlankShape shape = new Bending(blank).under(butt, Load.atTip(force));
-        BendReading read =
-                new BendReader(blank).read(arc(points(shape, POINTS, 1), blank, 1, 1e-4), Hints.NONE);
+        BendReading read = new BendReader(blank).read(arc(points(shape, POINTS, 1), blank, 1, 1e-4), Hints.NONE);
         assertThat(read.why()).isEmpty();
         assertThat(read.force().distance(force)).isLessThan(2e-3 * size);
         assertThat(read.energyJ()).isEqualTo(shape.energyJ(), within(2e-3 * shape.energyJ()));
@@ -126,7 +125,8 @@ class BendReaderTest {
         double sum = 0;
         for (int k = 0; k < 200; k++) {
             // Errors of a traced line: smooth along it, the curve of fourth degree through five places.
-            double[] e = random.doubles(5, -1, 1).map(x -> x * sd * Math.sqrt(3)).toArray();
+            double[] e =
+                    random.doubles(5, -1, 1).map(x -> x * sd * Math.sqrt(3)).toArray();
             List<Point> seen = new ArrayList<>();
             List<Point> exact = points(shape, POINTS, 1);
             for (int i = 0; i < POINTS; i++) {
@@ -159,7 +159,8 @@ class BendReaderTest {
     @Test
     void saysLessOfFivePointsThanOfMany() {
         Blank blank = Blank.massless(3.3, 250, new Taper(0.25, 3, 2));
-        BlankShape shape = new Bending(blank).under(0.4, Load.atTip(Point.direction(2.2).times(14)));
+        BlankShape shape =
+                new Bending(blank).under(0.4, Load.atTip(Point.direction(2.2).times(14)));
         BendReader reader = new BendReader(blank);
         BendReading many = reader.read(arc(points(shape, 25, 1), blank, 1, 0.005), Hints.NONE);
         BendReading half = reader.read(arc(points(shape, 5, 0.5), blank, 0.5, 0.005), Hints.NONE);
@@ -169,7 +170,8 @@ class BendReaderTest {
     @Test
     void refusesWhatIsNoArcOfThisRod() {
         Blank blank = Blank.massless(3.3, 250, new Taper(0.25, 3, 2));
-        BlankShape shape = new Bending(blank).under(0.4, Load.atTip(Point.direction(2.2).times(14)));
+        BlankShape shape =
+                new Bending(blank).under(0.4, Load.atTip(Point.direction(2.2).times(14)));
         BendReader shorter = new BendReader(blank.stretchedTo(2.5));
         BendReading tooLong = shorter.read(arc(points(shape, POINTS, 1), blank, 1, 0.005), Hints.NONE);
         assertThat(tooLong.known()).isFalse();

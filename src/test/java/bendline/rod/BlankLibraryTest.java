@@ -58,7 +58,8 @@ class BlankLibraryTest {
         Files.writeString(file, one.text("made in a test"));
         ModelBlank back = ModelBlank.read(file);
         assertThat(back.bending().stiffnessNm2()).isEqualTo(one.bending().stiffnessNm2(), within(1e-3));
-        assertThat(back.bending().taper().stiffnessAt(1)).isEqualTo(one.bending().taper().stiffnessAt(1), within(1e-6));
+        assertThat(back.bending().taper().stiffnessAt(1))
+                .isEqualTo(one.bending().taper().stiffnessAt(1), within(1e-6));
         assertThat(back.lengthM()).isEqualTo(3.9, within(1e-9));
     }
 
@@ -69,6 +70,7 @@ class BlankLibraryTest {
         assertThatThrownBy(() -> ModelBlank.read(file))
                 .isInstanceOf(BendException.class)
                 .hasMessageContaining("no number for lengthM");
-        assertThatThrownBy(() -> ModelBlank.read(temp.resolve("none.properties"))).hasMessageContaining("is not there");
+        assertThatThrownBy(() -> ModelBlank.read(temp.resolve("none.properties")))
+                .hasMessageContaining("is not there");
     }
 }

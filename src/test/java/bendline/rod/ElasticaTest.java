@@ -147,12 +147,20 @@ class ElasticaTest {
     /** From the tip's angle to the load, computed from the closed form; 1e-5 of the angle's load. */
     @ParameterizedTest
     @CsvSource({
-        "10, 0.353003", "20, 0.730592", "30, 1.162640", "45, 2.014467", "60, 3.405410", "75, 6.459535", "80, 8.678767",
+        "10, 0.353003",
+        "20, 0.730592",
+        "30, 1.162640",
+        "45, 2.014467",
+        "60, 3.405410",
+        "75, 6.459535",
+        "80, 8.678767",
         "85, 13.233266"
     })
     void turnsTheTipUnderItsLoad(double degrees, double alpha) {
-        double before = Math.toDegrees(bent(Taper.UNIFORM, alpha * (1 - 1e-5), 400).tipTurn());
-        double after = Math.toDegrees(bent(Taper.UNIFORM, alpha * (1 + 1e-5), 400).tipTurn());
+        double before =
+                Math.toDegrees(bent(Taper.UNIFORM, alpha * (1 - 1e-5), 400).tipTurn());
+        double after =
+                Math.toDegrees(bent(Taper.UNIFORM, alpha * (1 + 1e-5), 400).tipTurn());
         assertThat(degrees).isBetween(before, after);
     }
 

@@ -41,8 +41,15 @@ class NaturalFrequencyTest {
     /** Tip mass over beam mass against 1 + cos b cosh b + mu·b·(cos b sinh b − sin b cosh b) = 0 (from memory; recomputed). */
     @ParameterizedTest
     @CsvSource({
-        "0.05, 1, 1.791171", "0.1, 1, 1.722742", "0.25, 1, 1.573751", "0.5, 1, 1.419964", "1, 1, 1.247917",
-        "1, 2, 4.031139", "2, 1, 1.076196", "5, 1, 0.870021", "10, 1, 0.735782"
+        "0.05, 1, 1.791171",
+        "0.1, 1, 1.722742",
+        "0.25, 1, 1.573751",
+        "0.5, 1, 1.419964",
+        "1, 1, 1.247917",
+        "1, 2, 4.031139",
+        "2, 1, 1.076196",
+        "5, 1, 0.870021",
+        "10, 1, 0.735782"
     })
     void ringsSlowerWithAMassOnItsTip(double share, int mode, double beta) {
         assertThat(of(Taper.UNIFORM, share).betaL(mode)).isEqualTo(beta, within(1e-6));
@@ -53,7 +60,13 @@ class NaturalFrequencyTest {
      * frequencies above: 1.722742 at a share of 0.1 makes 0.72 %).
      */
     @ParameterizedTest
-    @CsvSource({"0, 0.0147, 0.00005", "0.1, 0.00725, 0.00005", "0.5, 0.0015, 0.00005", "1, 0.0005, 0.00005", "5, 0.00003, 0.000006"})
+    @CsvSource({
+        "0, 0.0147, 0.00005",
+        "0.1, 0.00725, 0.00005",
+        "0.5, 0.0015, 0.00005",
+        "1, 0.0005, 0.00005",
+        "5, 0.00003, 0.000006"
+    })
     void liesUnderRayleighsOneMass(double share, double over, double digits) {
         double exact = of(Taper.UNIFORM, share).betaL(1);
         double one = Math.sqrt(3 / (share + 33.0 / 140));

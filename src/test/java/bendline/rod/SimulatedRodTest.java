@@ -45,8 +45,13 @@ public class SimulatedRodTest {
 
     @ParameterizedTest
     @CsvSource({
-        "3.3, 40, 0.5, 8, 2.4", "3.6, 60, 0.8, 12, 2.0", "3.9, 85, 1.0, 15, 2.6", "3.9, 85, 1.0, 25, 2.2",
-        "3.9, 85, 1.0, 6, 1.6", "4.2, 120, 1.2, 20, 2.4", "4.2, 120, 1.2, 35, 2.0"
+        "3.3, 40, 0.5, 8, 2.4",
+        "3.6, 60, 0.8, 12, 2.0",
+        "3.9, 85, 1.0, 15, 2.6",
+        "3.9, 85, 1.0, 25, 2.2",
+        "3.9, 85, 1.0, 6, 1.6",
+        "4.2, 120, 1.2, 20, 2.4",
+        "4.2, 120, 1.2, 35, 2.0"
     })
     void readsAPullAtRestWithinATenth(double length, double made, double kg, double newtons, double from) {
         RodSpec rod = RodSpec.matched(length, 0.62, made);
@@ -57,7 +62,9 @@ public class SimulatedRodTest {
             Point pull = Point.direction(butt + from).times(newtons);
             TracedArc arc = seen(rod, butt, pull, 20 + k);
             BendReading read = reader.read(arc, new Hints(StillBend.weight(blank), butt + from, 0.06, null));
-            assertThat(Math.abs(read.newtons() / newtons - 1)).as(read.newtons() + " N").isLessThan(0.10);
+            assertThat(Math.abs(read.newtons() / newtons - 1))
+                    .as(read.newtons() + " N")
+                    .isLessThan(0.10);
             assertThat(Math.abs(read.newtons() - newtons)).isLessThan(3 * read.newtonsSd());
         }
     }

@@ -49,13 +49,7 @@ final class SimulatedCasts {
         Scenario scenario = truth.scenario();
         Trace trace = trace(truth, sdPx, dropped, scenario.seed());
         Setup setup = new Setup(
-                        null,
-                        scenario.rod().freeLengthM(),
-                        null,
-                        scenario.rig().massG() / 1000,
-                        null,
-                        null,
-                        List.of())
+                        null, scenario.rod().freeLengthM(), null, scenario.rig().massG() / 1000, null, null, List.of())
                 .withBlank(facts);
         SlowMotion slow = new SlowMotion(scenario.camera().slowMotionFactor(), "given");
         return new Read(scenario, truth, new StrokeTimer().time(trace, setup, slow));
