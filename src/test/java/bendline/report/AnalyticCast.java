@@ -267,17 +267,9 @@ final class AnalyticCast {
         double[] t = arcs.stream().mapToDouble(BendArc::clipSeconds).toArray();
         double[] pull = map(t, x -> 18 * bend(x) / 1.5);
         double[] energy = map(t, x -> 14 * bend(x) * bend(x) / 2.25);
-        LoadCurve load = new LoadCurve(
-                t,
-                t,
-                pull,
-                map(pull, f -> 1 + 0.1 * f),
-                map(t, x -> Math.PI),
-                energy,
-                map(energy, e -> 0.1 * e),
-                map(t, x -> 0.6),
-                pull,
-                "stiffness from a test curve of 1.20 kg, ± 30 %");
+        double[] some = map(t, x -> 0.6);
+        LoadCurve load =
+                new LoadCurve(t, t, pull, some, some, energy, some, some, pull, "stiffness from a test curve of 1.20 kg");
         return new Bend(arcs, true, "the phone taken to stand square", load);
     }
 
