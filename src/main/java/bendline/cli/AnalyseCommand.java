@@ -55,11 +55,14 @@ final class AnalyseCommand implements Callable<Integer> {
     private ConditionOptions conditionOptions;
 
     @Mixin
+    private BlankOptions blankOptions;
+
+    @Mixin
     private TalkOptions talk;
 
     @Override
     public Integer call() throws Exception {
-        Setup setup = setupOptions.toSetup(conditionOptions.toConditions());
+        Setup setup = blankOptions.addedTo(setupOptions.toSetup(conditionOptions.toConditions()));
         if (turnDegrees < 0 || turnDegrees > 270 || turnDegrees % 90 != 0) {
             throw new ParameterException(
                     spec.commandLine(), "The turn " + turnDegrees + " is not one of 0, 90, 180 and 270 degrees.");

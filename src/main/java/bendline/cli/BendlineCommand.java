@@ -13,6 +13,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             AnalyseCommand.class,
             ReachCommand.class,
+            RodCommand.class,
             SimulateCommand.class,
             VersionCommand.class,
             CommandLine.HelpCommand.class

@@ -89,6 +89,7 @@ final class AnalysisJson {
             point(m, "tip", mark.tip());
         }
         out.set("conditions", ConditionsJson.of(setup.conditions()));
+        out.set("blank", BendJson.facts(setup.blank()));
         return out;
     }
 
@@ -133,6 +134,7 @@ final class AnalysisJson {
         }
         ObjectNode measures = out.putObject("measures");
         stroke.measures().forEach(m -> measures.set(m.id(), measure(m)));
+        out.set("bend", BendJson.bend(stroke.bend()));
         ArrayNode findings = out.putArray("findings");
         review.findings().forEach(f -> findings.add(finding(f)));
         out.set("flight", OutlookJson.of(cast.outlook()));

@@ -2,18 +2,17 @@ package bendline.report;
 
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
-import bendline.scene.Setup.Side;
+import bendline.stroke.BendArc;
 import bendline.stroke.Event;
 import bendline.stroke.EventKind;
-import bendline.stroke.Kinematics;
 import bendline.stroke.Stroke;
-import bendline.trace.FrameTrace;
-import bendline.trace.Trace;
 import java.awt.BasicStroke;
+import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.NumberAxis;
@@ -28,8 +27,9 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 
 /**
- * The blank's curves from the start of the forward push until the rod is straight again, laid over one another as the camera
- * saw them, with the path of the tip. Loading curves are thin lines, unloading ones dashed, the deepest one is thick.
+ * The blank's curves from the start of the forward push until the rod is straight again, laid over one another in the plane of
+ * the cast, with the paths of tip and hand. Loading curves are thin lines, unloading ones dashed, the deepest one is thick; the
+ * tip's path has round beads, the hand's square ones.
  */
 final class BendFanChart {
 
@@ -40,29 +40,11 @@ final class BendFanChart {
     private static final double SIDE_ROOM = 0.08;
 
     private final Stroke stroke;
-    private final Trace trace;
-    private final double unitsPerPx;
     private final String unit;
 
-    BendFanChart(Stroke stroke, Trace trace) {
+    BendFanChart(Stroke stroke) {
         this.stroke = stroke;
-        this.trace = trace;
-        double scale = metresPerPx(stroke.kinematics());
-        this.unitsPerPx = Double.isFinite(scale) ? scale : 1 / trace.freeLengthPx();
-        this.unit = Double.isFinite(scale) ? "m" : "lengths hand to tip";
-    }
-
-    /** The scale the stroke was measured in: both speeds are of the same tip. */
-    private static double metresPerPx(Kinematics k) {
-        double metres = 0;
-        double pixels = 0;
-        for (int i = 0; i < k.size(); i++) {
-            if (Double.isFinite(k.tipSpeed()[i]) && Double.isFinite(k.tipSpeedPx()[i])) {
-                metres += k.tipSpeed()[i];
-                pixels += k.tipSpeedPx()[i];
-            }
-        }
-        return pixels > 0 ? metres / pixels : Double.NaN;
+        this.unit = stroke.bend().metric() ? "m" : "lengths hand to tip";
     }
 
     /**
@@ -76,24 +58,24 @@ final class BendFanChart {
 
     /** The chart, or nothing where the stretch is not known or holds no curves. */
     Optional<Fan> draw(ChartSize size, String id, String title) {
-        List<FrameTrace> stretch = stretch();
+        List<BendArc> stretch = stretch();
         if (stretch.size() < 2) {
             return Optional.empty();
         }
         int every = Math.max(1, (int) Math.ceil((double) stretch.size() / MOST_CURVES));
-        FrameTrace deepest = deepest(stretch);
-        List<FrameTrace> shown = stretch.stream()
+        BendArc deepest = deepest(stretch);
+        List<BendArc> shown = stretch.stream()
                 .filter(f -> (f.frame() - deepest.frame()) % every == 0)
                 .toList();
-        Point origin = stretch.get(0).blank().first();
-        JFreeChart chart = chart(size, shown, stretch, deepest, origin);
+        JFreeChart chart = chart(size, shown, stretch, deepest);
         SvgSheet sheet = square(chart, size, id, title);
+        int frames = stretch.get(stretch.size() - 1).frame() - stretch.get(0).frame();
         double step =
-                (stretch.get(stretch.size() - 1).seconds() - stretch.get(0).seconds()) / (stretch.size() - 1);
+                (stretch.get(stretch.size() - 1).clipSeconds() - stretch.get(0).clipSeconds()) / frames;
         return Optional.of(new Fan(sheet.draw(chart), step * every, shown.size()));
     }
 
-    private List<FrameTrace> stretch() {
+    private List<BendArc> stretch() {
         Event start = stroke.event(EventKind.FORWARD_START);
         Event end = stroke.event(EventKind.ROD_STRAIGHT);
         Event fallback = stroke.event(EventKind.RELEASE);
@@ -102,56 +84,48 @@ final class BendFanChart {
         if (from == null || to == null) {
             return List.of();
         }
-        return trace.frames().stream()
-                .filter(f -> f.frame() >= from && f.frame() <= to + 1 && f.blank() != null)
+        return stroke.bend().arcs().stream()
+                .filter(f -> f.frame() >= from && f.frame() <= to + 1)
                 .toList();
     }
 
-    private FrameTrace deepest(List<FrameTrace> stretch) {
+    private BendArc deepest(List<BendArc> stretch) {
         Event peak = stroke.event(EventKind.PEAK_BEND);
-        FrameTrace best = stretch.get(stretch.size() / 2);
-        for (FrameTrace f : stretch) {
+        BendArc best = stretch.get(stretch.size() / 2);
+        for (BendArc f : stretch) {
             boolean better = peak.seconds() == null
                     ? chord(f) < chord(best)
-                    : Math.abs(f.seconds() - peak.seconds()) < Math.abs(best.seconds() - peak.seconds());
+                    : Math.abs(f.clipSeconds() - peak.seconds()) < Math.abs(best.clipSeconds() - peak.seconds());
             best = better ? f : best;
         }
         return best;
     }
 
-    private static double chord(FrameTrace f) {
-        return f.blank().first().distance(f.blank().last());
+    private static double chord(BendArc f) {
+        return f.line().first().distance(f.line().last());
     }
 
-    private JFreeChart chart(
-            ChartSize size, List<FrameTrace> shown, List<FrameTrace> all, FrameTrace deepest, Point origin) {
+    private JFreeChart chart(ChartSize size, List<BendArc> shown, List<BendArc> all, BendArc deepest) {
         XYSeriesCollection data = new XYSeriesCollection();
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
         renderer.setDrawSeriesLineAsPath(true);
-        for (FrameTrace f : shown) {
+        for (BendArc f : shown) {
             int s = data.getSeriesCount();
-            data.addSeries(series("f" + f.frame(), f.blank(), origin));
+            data.addSeries(series("f" + f.frame(), f.line()));
             renderer.setSeriesPaint(s, f.frame() == deepest.frame() ? Palette.BLANK.light() : Palette.SOFT.light());
             renderer.setSeriesStroke(s, pen(f, deepest));
         }
-        XYSeries path = new XYSeries("tip", false);
-        addTipPath(path, all, origin);
-        int s = data.getSeriesCount();
-        data.addSeries(path);
-        renderer.setSeriesPaint(s, Palette.TIP.light());
-        renderer.setSeriesStroke(s, new BasicStroke(1.2f));
-        renderer.setSeriesShapesVisible(s, true);
-        renderer.setSeriesShape(s, new Ellipse2D.Double(-2.4, -2.4, 4.8, 4.8));
+        path(data, renderer, "tip", all, Polyline::last, new Ellipse2D.Double(-2.4, -2.4, 4.8, 4.8), Palette.TIP);
+        path(data, renderer, "hand", all, Polyline::first, new Rectangle2D.Double(-2, -2, 4, 4), Palette.INK);
         XYPlot plot = new XYPlot(data, ChartParts.axis(size.font()), ChartParts.axis(size.font()), renderer);
         ChartParts.bare(plot);
         plot.setDomainGridlinesVisible(true);
         plot.setDomainGridlinePaint(Palette.RULE.light());
         plot.setDomainGridlineStroke(new BasicStroke(1f));
         plot.getDomainAxis().setLabel(unit + " from the hand at the start");
-        boolean toRight = stroke.castsTo() == Side.RIGHT;
-        label(plot, size, all.get(0), origin, EventKind.FORWARD_START, toRight);
-        label(plot, size, deepest, origin, EventKind.PEAK_BEND, !toRight);
-        label(plot, size, all.get(all.size() - 1), origin, EventKind.ROD_STRAIGHT, !toRight);
+        label(plot, size, all.get(0), EventKind.FORWARD_START, true);
+        label(plot, size, deepest, EventKind.PEAK_BEND, false);
+        label(plot, size, all.get(all.size() - 1), EventKind.ROD_STRAIGHT, false);
         JFreeChart chart = new JFreeChart(null, size.font(), plot, false);
         chart.setBackgroundPaint(null);
         chart.addSubtitle(key(size));
@@ -170,7 +144,7 @@ final class BendFanChart {
         return key;
     }
 
-    private static BasicStroke pen(FrameTrace f, FrameTrace deepest) {
+    private static BasicStroke pen(BendArc f, BendArc deepest) {
         if (f.frame() == deepest.frame()) {
             return new BasicStroke(4f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
         }
@@ -179,37 +153,44 @@ final class BendFanChart {
                 : new BasicStroke(1.3f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1f, new float[] {6, 4}, 0);
     }
 
-    private XYSeries series(String key, Polyline blank, Point origin) {
+    private static XYSeries series(String key, Polyline blank) {
         XYSeries out = new XYSeries(key, false);
-        blank.points().forEach(p -> out.add(x(p, origin), y(p, origin)));
+        blank.points().forEach(p -> out.add(p.x(), p.y()));
         return out;
     }
 
-    private double x(Point p, Point origin) {
-        return (p.x() - origin.x()) * unitsPerPx;
-    }
-
-    private double y(Point p, Point origin) {
-        return (origin.y() - p.y()) * unitsPerPx;
-    }
-
     /** One bead a frame, no line over frames in which the blank was not found. */
-    private void addTipPath(XYSeries path, List<FrameTrace> all, Point origin) {
+    private static void path(
+            XYSeriesCollection data,
+            XYLineAndShapeRenderer renderer,
+            String name,
+            List<BendArc> all,
+            Function<Polyline, Point> place,
+            Shape bead,
+            Palette colour) {
+        XYSeries path = new XYSeries(name, false);
         int last = all.get(0).frame();
-        for (FrameTrace f : all) {
+        for (BendArc f : all) {
             if (f.frame() > last + 1) {
                 path.add(Double.NaN, Double.NaN);
             }
-            path.add(x(f.blank().last(), origin), y(f.blank().last(), origin));
+            Point p = place.apply(f.line());
+            path.add(p.x(), p.y());
             last = f.frame();
         }
+        int s = data.getSeriesCount();
+        data.addSeries(path);
+        renderer.setSeriesPaint(s, colour.light());
+        renderer.setSeriesStroke(s, new BasicStroke(1.2f));
+        renderer.setSeriesShapesVisible(s, true);
+        renderer.setSeriesShape(s, bead);
     }
 
-    private void label(XYPlot plot, ChartSize size, FrameTrace f, Point origin, EventKind kind, boolean left) {
-        Point tip = f.blank().last();
+    private static void label(XYPlot plot, ChartSize size, BendArc f, EventKind kind, boolean left) {
+        Point tip = f.line().last();
         String text = Integer.toString(EventWords.number(kind));
-        double aside = (left ? -0.03 : 0.03) * trace.freeLengthPx() * unitsPerPx;
-        XYTextAnnotation a = new XYTextAnnotation(text, x(tip, origin) + aside, y(tip, origin) + Math.abs(aside));
+        double aside = (left ? -0.03 : 0.03) * f.line().length();
+        XYTextAnnotation a = new XYTextAnnotation(text, tip.x() + aside, tip.y() + Math.abs(aside));
         a.setFont(size.boldFont());
         a.setPaint(Palette.INK.light());
         a.setBackgroundPaint(Palette.PAPER.light());

@@ -49,7 +49,8 @@ final class CastCharts {
     enum Kind {
         BEND("bend"),
         WHOLE("whole-cast"),
-        FORWARD("forward-stroke");
+        FORWARD("forward-stroke"),
+        LOAD("load");
 
         private final String id;
 
@@ -66,6 +67,7 @@ final class CastCharts {
     List<Chart> draw() {
         List<Chart> out = new ArrayList<>();
         bend().ifPresent(out::add);
+        load().ifPresent(out::add);
         forward().ifPresent(out::add);
         out.add(whole());
         return out;
@@ -77,7 +79,7 @@ final class CastCharts {
 
     private Optional<Chart> bend() {
         String title = "Curves of the blank from the start of the forward push until the rod is straight again";
-        BendFanChart chart = new BendFanChart(stroke, analysis.trace());
+        BendFanChart chart = new BendFanChart(stroke);
         Optional<BendFanChart.Fan> wide = chart.draw(ChartSize.WIDE, id(Kind.BEND, ChartSize.WIDE), title);
         Optional<BendFanChart.Fan> narrow = chart.draw(ChartSize.NARROW, id(Kind.BEND, ChartSize.NARROW), title);
         if (wide.isEmpty() || narrow.isEmpty()) {
@@ -85,14 +87,35 @@ final class CastCharts {
         }
         String caption = Words.of(
                 "One curve every %.0f ms of real time. Thin lines: the blank takes up bend; thick line: most bend; dashed"
-                        + " lines: it straightens. Beads: the tip, one a frame; a gap in the beads is a frame in which the"
-                        + " blank was not found.",
-                1000 * wide.get().stepSeconds() / analysis.info().slowMotion().factor());
+                        + " lines: it straightens. Round beads: the tip, one a frame; square ones: the upper hand; a gap in the"
+                        + " beads is a frame in which the blank was not found. The view: %s.",
+                1000 * wide.get().stepSeconds() / analysis.info().slowMotion().factor(),
+                stroke.bend().view());
         return Optional.of(new Chart(
                 Kind.BEND,
                 "How the blank bent",
                 caption,
                 List.of(),
+                wide.get().svg(),
+                narrow.get().svg()));
+    }
+
+    private Optional<Chart> load() {
+        String title = "Pull on the tip and energy of the bend over time";
+        LoadChart chart = new LoadChart(stroke);
+        Optional<LoadChart.Drawn> wide = chart.draw(ChartSize.WIDE, id(Kind.LOAD, ChartSize.WIDE), title);
+        Optional<LoadChart.Drawn> narrow = chart.draw(ChartSize.NARROW, id(Kind.LOAD, ChartSize.NARROW), title);
+        if (wide.isEmpty() || narrow.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Chart(
+                Kind.LOAD,
+                "What the blank carried",
+                "Read from the bend with its own weight and inertia taken out; the pale band (68 %) holds what is unknown of"
+                        + " stiffness, scale and mass. A line that snaps tight pulls harder, for less than a frame, than is shown"
+                        + " here. Where the reading is too unsure nothing is drawn. "
+                        + Words.capital(stroke.bend().load().basis()) + ".",
+                wide.get().marked(),
                 wide.get().svg(),
                 narrow.get().svg()));
     }

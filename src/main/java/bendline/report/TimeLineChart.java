@@ -10,7 +10,7 @@ import java.awt.font.FontRenderContext;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import java.util.function.IntToDoubleFunction;
+import java.util.function.DoubleUnaryOperator;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.AxisLocation;
@@ -60,8 +60,24 @@ final class TimeLineChart {
         return marked.stream().map(Event::kind).toList();
     }
 
-    /** The chart as SVG. */
+    /**
+     * A line over time.
+     *
+     * @param name with its unit, for people
+     * @param colour of the thing it is about
+     * @param seconds clip time
+     * @param values NaN where nothing is known
+     * @param sds 68 % uncertainty; NaN or 0 for none
+     */
+    record Panel(String name, Palette colour, double[] seconds, double[] values, double[] sds) {}
+
+    /** Angle, compression and tip speed as SVG. */
     String svg(String id, String title, double freeLengthPx) {
+        return svg(id, title, List.of(angle(), compression(), tipSpeed(freeLengthPx)));
+    }
+
+    /** Lines over time, one above the other, as SVG. */
+    String svg(String id, String title, List<Panel> panels) {
         List<LabelLanes.Place> places = labelPlaces();
         int lanes = 1 + places.stream().mapToInt(LabelLanes.Place::lane).max().orElse(0);
         CombinedDomainXYPlot stack = new CombinedDomainXYPlot(timeAxis());
@@ -71,13 +87,11 @@ final class TimeLineChart {
         space.setLeft(size.leftMargin());
         stack.setFixedRangeAxisSpace(space);
         stack.add(lanePlot(places, lanes), lanes * LANE_HEIGHT);
-        stack.add(angle(), PANEL_HEIGHT);
-        stack.add(compression(), PANEL_HEIGHT);
-        stack.add(tipSpeed(freeLengthPx), PANEL_HEIGHT);
+        panels.forEach(p -> stack.add(panel(p), PANEL_HEIGHT));
         JFreeChart chart = new JFreeChart(null, size.font(), stack, false);
         chart.setBackgroundPaint(null);
         chart.setPadding(new RectangleInsets(2, 0, 0, 6));
-        int height = lanes * LANE_HEIGHT + 3 * PANEL_HEIGHT + AXIS_HEIGHT + 24;
+        int height = lanes * LANE_HEIGHT + panels.size() * PANEL_HEIGHT + AXIS_HEIGHT + 24;
         return new SvgSheet(id, size.width(), height, title).draw(chart);
     }
 
@@ -136,40 +150,55 @@ final class TimeLineChart {
         return plot;
     }
 
-    private XYPlot angle() {
+    private Panel angle() {
         Kinematics k = stroke.kinematics();
-        return panel(
+        return new Panel(
                 "Butt angle, °",
                 Palette.BLANK,
-                i -> Math.toDegrees(k.buttAngleRad()[i]),
-                i -> Math.toDegrees(k.buttAngleSd()[i]));
+                k.clipSeconds(),
+                each(k.buttAngleRad(), Math::toDegrees),
+                each(k.buttAngleSd(), Math::toDegrees));
     }
 
-    private XYPlot compression() {
+    private Panel compression() {
         Kinematics k = stroke.kinematics();
-        return panel(
-                "Compression, %", Palette.BLANK, i -> 100 * (1 - k.chordRatio()[i]), i -> 100 * k.chordRatioSd()[i]);
+        return new Panel(
+                "Compression, %",
+                Palette.BLANK,
+                k.clipSeconds(),
+                each(k.chordRatio(), c -> 100 * (1 - c)),
+                each(k.chordRatioSd(), c -> 100 * c));
     }
 
-    private XYPlot tipSpeed(double freeLengthPx) {
+    private Panel tipSpeed(double freeLengthPx) {
         Kinematics k = stroke.kinematics();
         boolean metres = java.util.Arrays.stream(k.tipSpeed()).anyMatch(Double::isFinite);
+        double[] none = new double[k.size()];
         return metres
-                ? panel("Tip speed, m/s", Palette.TIP, i -> k.tipSpeed()[i], i -> 0)
-                : panel("Tip speed, hand-to-tip lengths/s", Palette.TIP, i -> k.tipSpeedPx()[i] / freeLengthPx, i -> 0);
+                ? new Panel("Tip speed, m/s", Palette.TIP, k.clipSeconds(), k.tipSpeed(), none)
+                : new Panel(
+                        "Tip speed, hand-to-tip lengths/s",
+                        Palette.TIP,
+                        k.clipSeconds(),
+                        each(k.tipSpeedPx(), v -> v / freeLengthPx),
+                        none);
     }
 
-    private XYPlot panel(String name, Palette colour, IntToDoubleFunction value, IntToDoubleFunction sd) {
-        YIntervalSeriesCollection data = runs(value, sd);
+    private static double[] each(double[] x, DoubleUnaryOperator f) {
+        return java.util.Arrays.stream(x).map(f).toArray();
+    }
+
+    private XYPlot panel(Panel p) {
+        YIntervalSeriesCollection data = runs(p);
         NumberAxis range = ChartParts.axis(size.font());
         double[] ends = ends(data);
         double room = Math.max(1e-6, ends[1] - ends[0]);
         range.setRange(ends[0] - 0.06 * room, ends[1] + 0.24 * room);
-        XYPlot plot = new XYPlot(data, null, range, renderer(colour.light(), data.getSeriesCount()));
+        XYPlot plot = new XYPlot(data, null, range, renderer(p.colour().light(), data.getSeriesCount()));
         ChartParts.bare(plot);
         plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
         addMarkers(plot);
-        XYTextAnnotation title = new XYTextAnnotation(name, from + 0.01 * (to - from), range.getUpperBound());
+        XYTextAnnotation title = new XYTextAnnotation(p.name(), from + 0.01 * (to - from), range.getUpperBound());
         title.setFont(size.boldFont());
         title.setPaint(Palette.INK.light());
         title.setBackgroundPaint(Palette.PAPER.light());
@@ -179,15 +208,14 @@ final class TimeLineChart {
     }
 
     /** Stretches without a gap, each a series of its own, so that nothing is drawn where nothing was measured. */
-    private YIntervalSeriesCollection runs(IntToDoubleFunction value, IntToDoubleFunction sd) {
-        Kinematics k = stroke.kinematics();
+    private YIntervalSeriesCollection runs(Panel p) {
         YIntervalSeriesCollection out = new YIntervalSeriesCollection();
         YIntervalSeries run = new YIntervalSeries(0);
-        for (int i = 0; i < k.size(); i++) {
-            double t = k.clipSeconds()[i];
-            double y = value.applyAsDouble(i);
+        for (int i = 0; i < p.seconds().length; i++) {
+            double t = p.seconds()[i];
+            double y = p.values()[i];
             if (Double.isFinite(y) && t >= from && t <= to) {
-                double s = Double.isFinite(sd.applyAsDouble(i)) ? sd.applyAsDouble(i) : 0;
+                double s = Double.isFinite(p.sds()[i]) ? p.sds()[i] : 0;
                 run.add(t, y, y - s, y + s);
             } else if (run.getItemCount() > 0) {
                 out.addSeries(run);

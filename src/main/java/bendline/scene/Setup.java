@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param slowMotionFactor capture rate over stored rate
  * @param marks points the user gave on frames; empty for none
  * @param conditions rig, tackle, wind and how far it went
+ * @param blank what is known of the rod's stiffness
  */
 public record Setup(
         @Nullable Double rodLengthM,
@@ -24,7 +25,8 @@ public record Setup(
         @Nullable Side castsTo,
         @Nullable Double slowMotionFactor,
         List<Mark> marks,
-        Conditions conditions) {
+        Conditions conditions,
+        @Nullable BlankFacts blank) {
 
     /** Side of the picture. */
     public enum Side {
@@ -35,7 +37,7 @@ public record Setup(
     /** Nothing is known. */
     public static final Setup NONE = new Setup(null, null, null, null, null, null, List.of());
 
-    /** With nothing known of rig, tackle and wind but the rig's mass. */
+    /** With nothing known of rig, tackle and wind but the rig's mass, nor of the rod's stiffness. */
     public Setup(
             @Nullable Double rodLengthM,
             @Nullable Double freeLengthM,
@@ -44,7 +46,26 @@ public record Setup(
             @Nullable Side castsTo,
             @Nullable Double slowMotionFactor,
             List<Mark> marks) {
-        this(rodLengthM, freeLengthM, dropM, rigMassKg, castsTo, slowMotionFactor, marks, Conditions.NONE);
+        this(rodLengthM, freeLengthM, dropM, rigMassKg, castsTo, slowMotionFactor, marks, Conditions.NONE, null);
+    }
+
+    /** With nothing known of the rod's stiffness. */
+    public Setup(
+            @Nullable Double rodLengthM,
+            @Nullable Double freeLengthM,
+            @Nullable Double dropM,
+            @Nullable Double rigMassKg,
+            @Nullable Side castsTo,
+            @Nullable Double slowMotionFactor,
+            List<Mark> marks,
+            Conditions conditions) {
+        this(rodLengthM, freeLengthM, dropM, rigMassKg, castsTo, slowMotionFactor, marks, conditions, null);
+    }
+
+    /** The same with what is known of the rod's stiffness. */
+    public Setup withBlank(@Nullable BlankFacts facts) {
+        return new Setup(
+                rodLengthM, freeLengthM, dropM, rigMassKg, castsTo, slowMotionFactor, marks, conditions, facts);
     }
 
     /** Checks ranges. */
@@ -64,7 +85,7 @@ public record Setup(
 
     /** The same with other marks. */
     public Setup withMarks(List<Mark> others) {
-        return new Setup(rodLengthM, freeLengthM, dropM, rigMassKg, castsTo, slowMotionFactor, others, conditions);
+        return new Setup(rodLengthM, freeLengthM, dropM, rigMassKg, castsTo, slowMotionFactor, others, conditions, blank);
     }
 
     /** Mass of the rig as cast: as told, else empty and bait together; null where neither is known. */

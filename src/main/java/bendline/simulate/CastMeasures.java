@@ -26,6 +26,7 @@ final class CastMeasures {
         m.put("rigSpeedAtForwardStartMps", Math.hypot(start.rigVx(), start.rigVy()));
         m.put("slackShareOfForward", slackShare(motion, forwardStart, launch.t(), rig));
         m.put("peakTipSpeedMps", peakTipSpeed(motion, forwardStart, launch.t()));
+        load(m, motion, forwardStart, launch.t(), rod);
         m.put("launchSpeedMps", launch.speed());
         m.put("launchAngleDeg", Math.toDegrees(launch.angle()));
         for (double after : new double[] {0.15, 0.25, 0.5, 0.8}) {
@@ -47,6 +48,22 @@ final class CastMeasures {
             slack += motion.tension(i) < little ? 1 : 0;
         }
         return (double) slack / Math.max(1, last - first);
+    }
+
+    /** Pull of the line and energy of the bend: the largest up to the release, and what is left of the energy then. */
+    private static void load(Map<String, Double> m, Motion motion, double from, double to, RodSpec rod) {
+        double pull = 0;
+        double energy = 0;
+        for (int i = motion.indexAt(from); i <= motion.indexAt(to); i++) {
+            pull = Math.max(pull, motion.tension(i));
+            // Every tenth sample, half a millisecond or so: the energy changes far slower.
+            if (i % 10 == 0) {
+                energy = Math.max(energy, BendEnergy.of(motion.sample(i), rod));
+            }
+        }
+        m.put("peakLinePullN", pull);
+        m.put("peakElasticJ", energy);
+        m.put("elasticAtReleaseJ", BendEnergy.of(motion.at(to), rod));
     }
 
     private static double peakTipSpeed(Motion motion, double from, double to) {

@@ -72,6 +72,8 @@ public record Truth(
      * @param chordRatio upper hand to tip over free length, in metres
      * @param tipSpeedMps real time
      * @param rigSpeedMps real time
+     * @param linePullN pull of the line on the tip, newtons
+     * @param elasticJ energy held in the blank's bend, joules
      * @param stillToPicture where pixels of the still picture lie in this frame: the camera's turning; near things shift a
      *     little more where the camera also moves, and every pixel given here includes that
      */
@@ -92,6 +94,8 @@ public record Truth(
             @Nullable Double chordRatio,
             @Nullable Double tipSpeedMps,
             @Nullable Double rigSpeedMps,
+            @Nullable Double linePullN,
+            @Nullable Double elasticJ,
             Homography stillToPicture) {}
 
     /**

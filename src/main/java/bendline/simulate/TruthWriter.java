@@ -47,7 +47,7 @@ final class TruthWriter {
         if (motion == null) {
             return new Truth.Frame(
                     index, seconds, null, false, null, null, false, false, null, null, null, null, null, null, null,
-                    null, map);
+                    null, null, null, map);
         }
         Motion.Moment m = motion.at(t);
         PhoneCamera camera = new PhoneCamera(scenario, shake.moved(t));
@@ -76,6 +76,8 @@ final class TruthWriter {
                 round(m.chordRatio(scenario.rod().freeLengthM()), 1e5),
                 round(m.tipSpeed(), 1e3),
                 gone ? null : round(Math.hypot(m.rigVx(), m.rigVy()), 1e3),
+                round(m.tension(), 1e3),
+                round(BendEnergy.of(m, scenario.rod()), 1e4),
                 map);
     }
 

@@ -25,8 +25,10 @@ final class MeasureBook {
     private final StrokeReader.Readings all;
     private final Map<Quantity, Measure> out = new EnumMap<>(Quantity.class);
 
-    MeasureBook(StrokeReader.Readings all) {
+    /** @param bend what was read of the bend, known or not */
+    MeasureBook(StrokeReader.Readings all, Map<Quantity, Measure> bend) {
         this.all = all;
+        out.putAll(bend);
     }
 
     /** Every measure, in the order of the report. */

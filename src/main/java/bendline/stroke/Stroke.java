@@ -14,6 +14,7 @@ import java.util.Map;
  * @param kinematics smoothed series over those frames
  * @param events every kind, known or not
  * @param measures every measure, known or not, in the order of the report
+ * @param bend how the blank bent
  */
 public record Stroke(
         int number,
@@ -22,7 +23,20 @@ public record Stroke(
         int lastFrame,
         Kinematics kinematics,
         Map<EventKind, Event> events,
-        List<Measure> measures) {
+        List<Measure> measures,
+        Bend bend) {
+
+    /** A stroke whose bend was not read. */
+    public Stroke(
+            int number,
+            Side castsTo,
+            int firstFrame,
+            int lastFrame,
+            Kinematics kinematics,
+            Map<EventKind, Event> events,
+            List<Measure> measures) {
+        this(number, castsTo, firstFrame, lastFrame, kinematics, events, measures, Bend.NONE);
+    }
 
     /** Copies the collections. */
     public Stroke {

@@ -43,6 +43,7 @@ final class StrokeReader {
     private final double step;
     private final Trace trace;
     private final Scale scale;
+    private final Setup setup;
     private final SlowMotion slowMotion;
 
     StrokeReader(RodSeries whole, double step, Trace trace, Setup setup, SlowMotion slowMotion) {
@@ -50,6 +51,7 @@ final class StrokeReader {
         this.step = step;
         this.trace = trace;
         this.scale = Scale.of(trace, setup);
+        this.setup = setup;
         this.slowMotion = slowMotion;
     }
 
@@ -70,7 +72,10 @@ final class StrokeReader {
         Found nod = nod(first, to, trends, release);
         Readings all = new Readings(rod, step, trends, curves, moments, handTimed, release, nod, draws, scale, trace);
         Map<EventKind, Event> events = new EventBook(all, slowMotion.factor(), this::clipFrame).events();
-        List<Measure> measures = new MeasureBook(all).measures();
+        RodStiffness blank = BendMeasures.stiffness(all, setup);
+        Bend bend = BendMeasures.bend(all, blank, first);
+        List<Measure> measures =
+                new MeasureBook(all, BendMeasures.of(all, bend, new BendReach(blank, setup.rigMassKg()))).measures();
         int begin = frameAt(start(moments, turn) - LEAD_SECONDS);
         int finish = frameAt((release.known() ? release.value() : turn.end()) + TAIL_SECONDS);
         begin = Math.max(begin, first);
@@ -87,7 +92,8 @@ final class StrokeReader {
                         finish + 1 - first,
                         trace.frames().get(begin).frame()),
                 events,
-                measures);
+                measures,
+                bend);
     }
 
     /**

@@ -111,7 +111,10 @@ final class Faults {
                 "Rod hardly loaded",
                 List.of(
                         Criterion.any("the blank is bent little at its deepest", "under-compressed.compression"),
-                        Criterion.any("the tip hardly trails the butt", "under-compressed.lag")),
+                        Criterion.any("the tip hardly trails the butt", "under-compressed.lag"),
+                        Criterion.any(
+                                "it is bent far less than this rod with this rig can be",
+                                "under-compressed.loaded-share")),
                 2,
                 List.of(EventKind.PEAK_BEND, EventKind.FASTEST_TURN),
                 "Well loaded: the tip trailed the butt by {tipLagDeg} at most.",

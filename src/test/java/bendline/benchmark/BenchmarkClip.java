@@ -1,5 +1,8 @@
 package bendline.benchmark;
 
+import bendline.rod.Blank;
+import bendline.rod.SimulatedRodTest;
+import bendline.scene.BlankFacts;
 import bendline.scene.Setup;
 import bendline.simulate.Scenario;
 import bendline.simulate.Simulator;
@@ -14,8 +17,8 @@ import java.util.List;
  *
  * @param file the clip
  * @param truth what is true of it
- * @param setup what an angler knows without looking at the picture: rod length, drop and rig mass; never where anything
- *     is
+ * @param setup what an angler knows without looking at the picture: rod length, drop, rig mass and how stiff the rod is;
+ *     never where anything is
  */
 record BenchmarkClip(Path file, TruthClip truth, Setup setup) {
 
@@ -33,7 +36,21 @@ record BenchmarkClip(Path file, TruthClip truth, Setup setup) {
                 told(
                         scenario.rod().lengthM(),
                         scenario.rig().dropM(),
-                        scenario.rig().massG() / 1000));
+                        scenario.rig().massG() / 1000)
+                        .withBlank(underAWeight(scenario)));
+    }
+
+    /** The rod measured beforehand from a picture of it under a bottle of water, read with errors of 3 mm. */
+    private static BlankFacts underAWeight(Scenario scenario) {
+        Blank b = SimulatedRodTest.calibrated(scenario.rod(), scenario.rig().massG() / 85, scenario.seed());
+        return new BlankFacts(
+                null,
+                null,
+                null,
+                new BlankFacts.Measured(
+                        b.stiffnessNm2(),
+                        b.stiffnessRelativeSd(),
+                        b.taper().stiffnessAt(1)));
     }
 
     /** A clip of the second simulator, with its truth beside it as NAME.json. */

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param launchSpeed absolute error of the launch speed, as a share of the true one
  * @param launchAngleDeg absolute error of the launch angle, degrees
  * @param compression absolute error of the chord ratio in the stroke's series
+ * @param load pull and energy
  * @param found of the casts that were made: reported
  * @param invented casts reported that nobody made
  */
@@ -29,12 +30,21 @@ public record CastScore(
         Spread launchSpeed,
         Spread launchAngleDeg,
         Spread compression,
+        LoadScore load,
         Tally found,
         int invented) {
 
     /** Nothing. */
     public static final CastScore NONE =
-            new CastScore(EventScore.NONE, FindingScore.NONE, Spread.NONE, Spread.NONE, Spread.NONE, Tally.NONE, 0);
+            new CastScore(
+            EventScore.NONE,
+            FindingScore.NONE,
+            Spread.NONE,
+            Spread.NONE,
+            Spread.NONE,
+            LoadScore.NONE,
+            Tally.NONE,
+            0);
 
     /** A reported cast belongs to a true one if their releases lie this close, seconds of real time. */
     private static final double SAME_CAST_SECONDS = 0.7;
@@ -49,7 +59,14 @@ public record CastScore(
             out = out.with(one(match, cast, truth, told.info().medianStepSeconds()));
         }
         return out.with(new CastScore(
-                EventScore.NONE, FindingScore.NONE, Spread.NONE, Spread.NONE, Spread.NONE, Tally.NONE, left.size()));
+                EventScore.NONE,
+                FindingScore.NONE,
+                Spread.NONE,
+                Spread.NONE,
+                Spread.NONE,
+                LoadScore.NONE,
+                Tally.NONE,
+                left.size()));
     }
 
     private static @Nullable CastAnalysis nearest(List<CastAnalysis> casts, TruthCast truth, double slow) {
@@ -95,6 +112,7 @@ public record CastScore(
                 single(Math.abs(value(stroke, "launchSpeed") / cast.launchSpeedMps() - 1)),
                 single(Math.abs(value(stroke, "launchAngleDeg") - cast.launchAngleDeg())),
                 stroke == null ? Spread.NONE : compression(stroke.kinematics(), truth),
+                LoadScore.of(stroke, cast, truth),
                 Tally.NONE.plus(told != null),
                 0);
     }
@@ -158,6 +176,7 @@ public record CastScore(
                 launchSpeed.with(other.launchSpeed),
                 launchAngleDeg.with(other.launchAngleDeg),
                 compression.with(other.compression),
+                load.with(other.load),
                 found.with(other.found),
                 invented + other.invented);
     }

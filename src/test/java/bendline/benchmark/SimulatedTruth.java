@@ -31,7 +31,9 @@ public final class SimulatedTruth {
                 cast.events(),
                 faults,
                 cast.measures().getOrDefault("launchSpeedMps", Double.NaN),
-                cast.measures().getOrDefault("launchAngleDeg", Double.NaN));
+                cast.measures().getOrDefault("launchAngleDeg", Double.NaN),
+                cast.measures().getOrDefault("peakLinePullN", Double.NaN),
+                cast.measures().getOrDefault("peakElasticJ", Double.NaN));
     }
 
     private static TruthFrame frame(Truth.Frame f) {

@@ -13,9 +13,12 @@ import bendline.geometry.Polyline;
 import bendline.scene.CameraMotion;
 import bendline.scene.Setup;
 import bendline.scene.Setup.Side;
+import bendline.stroke.Bend;
+import bendline.stroke.BendArc;
 import bendline.stroke.Event;
 import bendline.stroke.EventKind;
 import bendline.stroke.Kinematics;
+import bendline.stroke.LoadCurve;
 import bendline.stroke.Measure;
 import bendline.stroke.Stroke;
 import bendline.technique.Finding;
@@ -242,7 +245,32 @@ final class AnalyticCast {
                 map(t, x -> 0.006),
                 speedPx,
                 map(speedPx, v -> v * FREE_M / FREE_PX));
-        return new Stroke(1, Side.RIGHT, first, last, k, events(), measures());
+        return new Stroke(1, Side.RIGHT, first, last, k, events(), measures(), bend());
+    }
+
+    /** The arcs about the forward stroke in metres, with a pull and an energy that follow the bend. */
+    private static Bend bend() {
+        Point origin = grip(2.31);
+        List<BendArc> arcs = new ArrayList<>();
+        for (FrameTrace f : trace().frames()) {
+            if (f.blank() != null && f.seconds() > 2.15 && f.seconds() < 2.85) {
+                arcs.add(new BendArc(
+                        f.frame(),
+                        f.seconds(),
+                        f.seconds(),
+                        f.blank().map(p -> new Point(p.x() - origin.x(), origin.y() - p.y()).times(FREE_M / FREE_PX)),
+                        0.01,
+                        true,
+                        null));
+            }
+        }
+        double[] t = arcs.stream().mapToDouble(BendArc::clipSeconds).toArray();
+        double[] pull = map(t, x -> 18 * bend(x) / 1.5);
+        double[] energy = map(t, x -> 14 * bend(x) * bend(x) / 2.25);
+        double[] some = map(t, x -> 0.6);
+        LoadCurve load =
+                new LoadCurve(t, t, pull, some, some, energy, some, some, pull, "stiffness from a test curve of 1.20 kg");
+        return new Bend(arcs, true, "the phone taken to stand square", load);
     }
 
     private static double[] map(double[] x, java.util.function.DoubleUnaryOperator f) {

@@ -39,7 +39,8 @@ class CastFolderTest {
         assertThat(names(out))
                 .containsExactly("analysis.json", "charts", "frames", "frames.csv", "marked.mp4", "report.html");
         assertThat(names(out.resolve("charts")))
-                .containsExactly("cast1-bend.svg", "cast1-forward-stroke.svg", "cast1-whole-cast.svg");
+                .containsExactly(
+                        "cast1-bend.svg", "cast1-forward-stroke.svg", "cast1-load.svg", "cast1-whole-cast.svg");
         assertThat(names(out.resolve("frames")))
                 .contains("cast1-forwardStart-00138.png", "cast1-stop-release-00156.png", "cast1-00166.png");
     }

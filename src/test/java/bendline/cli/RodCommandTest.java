@@ -1,0 +1,95 @@
+package bendline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bendline.geometry.Point;
+import bendline.rod.Bending;
+import bendline.rod.Blank;
+import bendline.rod.BlankLibrary;
+import bendline.rod.BlankShape;
+import bendline.rod.Load;
+import bendline.rod.ModelBlank;
+import bendline.rod.StillBend;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class RodCommandTest {
+
+    private static final double FREE_M = 3.26;
+
+    @TempDir
+    private Path temp;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(List<String> args) {
+        return Main.run(new PrintWriter(out, true), new PrintWriter(err, true), args.toArray(String[]::new));
+    }
+
+    /** Points on a picture of 200 pixels a metre of the medium blank under 400 g. */
+    private static List<String> points(int count) {
+        Blank b = BlankLibrary.named("medium-long").bending();
+        BlankShape s = new Bending(b).under(0.4, new Load(new Point(0, -0.4 * 9.80665), StillBend.weight(b)));
+        List<String> args = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            Point p = s.at(i * b.lengthM() / (count - 1));
+            args.add("--point");
+            args.add(String.format(Locale.ROOT, "%.1f,%.1f", 100 + 200 * p.x(), 700 - 200 * p.y()));
+        }
+        return args;
+    }
+
+    private static List<String> calibrate(List<String> points, String... more) {
+        List<String> args = new ArrayList<>(List.of("rod", "calibrate", "--free-length", "" + FREE_M));
+        args.addAll(points);
+        args.addAll(List.of(more));
+        return args;
+    }
+
+    @Test
+    void listsTheBlanks() {
+        assertThat(run(List.of("rod"))).isZero();
+        assertThat(out.toString()).contains("light-short", "medium-long", "beach-power", "N·m²");
+    }
+
+    @Test
+    void measuresARodAndWritesItsFile() {
+        Path file = temp.resolve("mine.properties");
+        assertThat(run(calibrate(points(12), "--weight", "400g", "--save", file.toString())))
+                .isZero();
+        Blank found = ModelBlank.read(file).bending();
+        assertThat(found.stiffnessNm2()).isBetween(130 * 0.85, 130 * 1.15);
+        assertThat(Math.abs(found.stiffnessNm2() / 130 - 1)).isLessThan(2 * found.stiffnessRelativeSd());
+        assertThat(out.toString()).contains("test curve of about 1.");
+        assertThat(run(calibrate(points(12), "--weight", "400g", "--save", file.toString())))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("already there");
+    }
+
+    @Test
+    void refusesWhatCannotTell() {
+        assertThat(run(calibrate(points(4), "--weight", "400g"))).isEqualTo(3);
+        assertThat(err.toString()).contains("Only 4 points");
+        assertThat(run(calibrate(points(12), "--weight", "400"))).isEqualTo(2);
+        assertThat(err.toString()).contains("did you mean 400lb");
+        assertThat(run(calibrate(List.of(), "--weight", "400g"))).isEqualTo(2);
+        assertThat(err.toString()).contains("Give either a clip");
+        assertThat(run(calibrate(points(12), "--weight", "90kg"))).isEqualTo(2);
+        assertThat(Files.exists(temp.resolve("mine.properties"))).isFalse();
+    }
+
+    @Test
+    void refusesATestCurveInTheWrongUnit() {
+        assertThat(run(List.of("analyse", "no.mp4", "--out", "x", "--test-curve", "1200kg")))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("did you mean 1200 g?");
+    }
+}
