@@ -1,10 +1,12 @@
 package bendline.analysis;
 
+import bendline.body.BodyTrace;
 import bendline.footage.ClipInfo;
 import bendline.footage.Footage;
 import bendline.footage.FootageException;
 import bendline.footage.SlowMotion;
 import bendline.scene.Setup;
+import bendline.stroke.BodyReader;
 import bendline.stroke.Stroke;
 import bendline.stroke.StrokeTimer;
 import bendline.technique.TechniqueReview;
@@ -43,12 +45,15 @@ public final class Analyser {
         ClipInfo played = Timekeeper.inferred(read, trace, setup);
         List<Stroke> strokes = new StrokeTimer().time(trace, setup, played.slowMotion());
         ClipInfo info = Timekeeper.checked(played, trace, setup, strokes);
+        BodyTrace body = Caster.follow(footage, info, trace, strokes, f -> progress.at("Following the caster", f));
+        BodyReader reader = new BodyReader(trace, setup, info.slowMotion());
         TechniqueReview technique = new TechniqueReview();
         List<CastAnalysis> casts = strokes.stream()
+                .map(s -> reader.read(s, body))
                 .map(s -> new CastAnalysis(s, technique.review(s)))
                 .toList();
         Quality quality = new ClipAppraiser().appraise(info, trace, strokes);
-        return new ClipAnalysis(footage.path(), info, setup, trace, quality, casts);
+        return new ClipAnalysis(footage.path(), info, setup, trace, quality, casts, body);
     }
 
     /** What the user says of slow motion comes before what the file says. */

@@ -74,6 +74,8 @@ public record Truth(
      * @param rigSpeedMps real time
      * @param stillToPicture where pixels of the still picture lie in this frame: the camera's turning; near things shift a
      *     little more where the camera also moves, and every pixel given here includes that
+     * @param joints the angler's nose, shoulders, elbows, wrists, hips, knees and ankles by name, left and right as the angler
+     *     has them, pixels
      */
     public record Frame(
             int index,
@@ -92,7 +94,8 @@ public record Truth(
             @Nullable Double chordRatio,
             @Nullable Double tipSpeedMps,
             @Nullable Double rigSpeedMps,
-            Homography stillToPicture) {}
+            Homography stillToPicture,
+            @Nullable Map<String, Point> joints) {}
 
     /**
      * One cast.

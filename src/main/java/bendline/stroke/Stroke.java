@@ -3,6 +3,7 @@ package bendline.stroke;
 import bendline.scene.Setup.Side;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One cast.
@@ -14,6 +15,7 @@ import java.util.Map;
  * @param kinematics smoothed series over those frames
  * @param events every kind, known or not
  * @param measures every measure, known or not, in the order of the report
+ * @param body what the caster's body did, null where it was not looked at
  */
 public record Stroke(
         int number,
@@ -22,12 +24,36 @@ public record Stroke(
         int lastFrame,
         Kinematics kinematics,
         Map<EventKind, Event> events,
-        List<Measure> measures) {
+        List<Measure> measures,
+        @Nullable BodyMotion body) {
 
     /** Copies the collections. */
     public Stroke {
         events = Map.copyOf(events);
         measures = List.copyOf(measures);
+    }
+
+    /** A stroke of which only rod and rig were looked at. */
+    public Stroke(
+            int number,
+            Side castsTo,
+            int firstFrame,
+            int lastFrame,
+            Kinematics kinematics,
+            Map<EventKind, Event> events,
+            List<Measure> measures) {
+        this(number, castsTo, firstFrame, lastFrame, kinematics, events, measures, null);
+    }
+
+    /** The same with what the body did; measures of the same ids take the place of those that are there. */
+    Stroke with(BodyMotion motion, List<Measure> told) {
+        List<Measure> all = measures.stream()
+                .map(m -> told.stream()
+                        .filter(t -> t.id().equals(m.id()))
+                        .findFirst()
+                        .orElse(m))
+                .toList();
+        return new Stroke(number, castsTo, firstFrame, lastFrame, kinematics, events, all, motion);
     }
 
     /** An event; every kind is present. */
