@@ -26,18 +26,29 @@ final class PersonFinder implements AutoCloseable {
     /** Boxes that share more than this of their joint area are the same person. */
     private static final double SAME = 0.3;
 
+    private final double likely;
     private final Network network = new Network("person-detector.tflite");
     private final Crop crop = new Crop(SIZE, -1, 1);
     private final float[] boxes = new float[ANCHORS * VALUES];
     private final float[] scores = new float[ANCHORS];
 
+    PersonFinder() {
+        this(SURE);
+    }
+
+    /** @param likely likelihood from which somebody is reported, 0 to 1 */
+    PersonFinder(double likely) {
+        this.likely = likely;
+    }
+
     /**
      * Somebody.
      *
      * @param region square round the whole body, picture pixels
+     * @param face square round the face
      * @param score likelihood, 0 to 1
      */
-    record Person(Region region, double score) {}
+    record Person(Region region, Region face, double score) {}
 
     /** One raw answer, in shares of the square searched. */
     private record Box(double score, double x, double y, double w, double h, Point hips, Point rim) {
@@ -61,7 +72,7 @@ final class PersonFinder implements AutoCloseable {
             for (int cell = 0; cell < grid[0] * grid[0]; cell++) {
                 for (int k = 0; k < grid[1]; k++, at++) {
                     double score = 1 / (1 + Math.exp(-scores[at]));
-                    if (score >= SURE) {
+                    if (score >= likely) {
                         all.add(box(at, score, (cell % grid[0] + 0.5) / grid[0], (cell / grid[0] + 0.5) / grid[0]));
                     }
                 }
@@ -99,8 +110,10 @@ final class PersonFinder implements AutoCloseable {
                 hips = hips.plus(b.hips().times(b.score() / sum));
                 rim = rim.plus(b.rim().times(b.score() / sum));
             }
+            double face = Math.max(best.w(), best.h()) * square.side();
             out.add(new Person(
                     Region.around(square.inPicture(hips.x(), hips.y()), square.inPicture(rim.x(), rim.y())),
+                    new Region(square.inPicture(best.x(), best.y()), face, 0),
                     best.score()));
         }
         return out;

@@ -9,7 +9,6 @@ final class StanceMeasures {
 
     private static final double SHOWN = 0.6;
 
-    /** A foot that moves less has not stepped; the number is given all the same. */
     private final BodySeries series;
 
     private final BodyReader.Trends trends;
@@ -64,11 +63,11 @@ final class StanceMeasures {
         return change(over, span.start(), "middle of the hips over the middle of the ankles, forward start to release");
     }
 
-    /** What the joints are off by is mostly alike at both times, so half of it counts. */
+    /** Each of the two moments has its own error. */
     private Found change(Trend trend, double from, String basis) {
         double value = trend.valueCurve().at(span.release()) - trend.valueCurve().at(from);
         return Double.isNaN(value)
                 ? Found.nothing("the body was not followed at both moments")
-                : new Found(value, 0.5 * scale.jointSdPx(), basis);
+                : new Found(value, Math.sqrt(2) * scale.jointSdPx(), basis);
     }
 }

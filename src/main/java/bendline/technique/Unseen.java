@@ -12,7 +12,6 @@ final class Unseen {
 
     private static final String FLIGHT =
             "Cannot tell: the best launch angle depends on the rig, its speed and the wind, which needs the flight worked out.";
-    private static final String BODY = "Cannot tell: this needs the angler's body followed, not only the rod.";
 
     private Unseen() {}
 
@@ -35,31 +34,6 @@ final class Unseen {
                 "A rig let go too late flies flat and lands short.",
                 "Let the line go a moment earlier, at half power; aim higher by a tree's height.",
                 EventKind.RELEASE));
-        out.add(unseen(
-                stroke,
-                "low-hands",
-                "Low hands at the start of the push",
-                BODY,
-                "Low hands shorten the way and make the tip dip.",
-                "Start the push with the upper hand above the head.",
-                EventKind.FORWARD_START));
-        out.add(unseen(
-                stroke,
-                "weak-pull",
-                "Weak pull of the lower hand",
-                BODY,
-                "The lower hand turns the rod; without its pull the upper hand has to push it round.",
-                "Pull the butt to the chest as the upper hand comes to a stop.",
-                EventKind.FASTEST_TURN));
-        out.add(unseen(
-                stroke,
-                "out-of-order",
-                "Body, hands and rod out of order",
-                BODY,
-                "Speed is handed on from hips to shoulders to hands to rod; out of order it is lost.",
-                "Slow casts that begin with the weight going onto the front foot.",
-                EventKind.FORWARD_START,
-                EventKind.FASTEST_TURN));
         out.add(unseen(
                 stroke,
                 "uneven",
