@@ -79,7 +79,8 @@ public final class FaceFinder {
         return looks;
     }
 
-    private static List<Spot> spots(PersonFinder people, Frame f) {
+    /** The heads in one frame. */
+    static List<Spot> spots(PersonFinder people, Frame f) {
         double width = f.luma().width();
         double height = f.luma().height();
         List<Spot> out = new ArrayList<>();

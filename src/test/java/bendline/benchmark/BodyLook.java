@@ -47,21 +47,25 @@ public final class BodyLook {
         }
     }
 
-    /** Follows the one person of a clip through all frames and scores the labelled ones. */
-    public static Score score(Path clip, BodyLabels labels) {
-        Footage footage = Footage.open(clip);
-        return score(follow(footage), labels);
+    /**
+     * Follows the one person of a clip and scores the labelled frames.
+     *
+     * @param step besides the labelled frames so many-th are looked at
+     */
+    public static Score score(Path clip, BodyLabels labels, int step) {
+        return score(follow(Footage.open(clip), labels, step), labels);
     }
 
-    /** The person of a clip in all its frames, camera motion not taken out. */
-    public static BodyTrace follow(Footage footage) {
+    /** The person of a clip, camera motion not taken out. */
+    private static BodyTrace follow(Footage footage, BodyLabels labels, int step) {
         ClipInfo info = footage.survey(done -> {});
         CameraMotion still = new CameraMotion(
                 info.times().stream().map(t -> Homography.IDENTITY).toList(), 0, false);
         TreeSet<Integer> frames = new TreeSet<>();
-        for (int i = 0; i < info.frames(); i++) {
+        for (int i = 0; i < info.frames(); i += step) {
             frames.add(i);
         }
+        labels.frames().forEach(l -> frames.add(l.frame()));
         return BodyFollower.anyone(footage, still).follow(frames, done -> {});
     }
 
@@ -89,7 +93,7 @@ public final class BodyLook {
     /** Prints the errors of clips: CLIP LABELS … */
     public static void main(String[] args) throws Exception {
         for (int i = 0; i + 1 < args.length; i += 2) {
-            Score s = score(Path.of(args[i]), BodyLabels.read(args[i + 1]));
+            Score s = score(Path.of(args[i]), BodyLabels.read(args[i + 1]), 1);
             System.out.printf(
                     "%s: %d of %d frames, median %.4f, 90 %% %.4f, within sd %.2f%n",
                     args[i + 1], s.found(), s.asked(), s.quantile(0.5), s.quantile(0.9), s.inside());
