@@ -29,8 +29,9 @@ public final class BodyLook {
      * @param asked labelled frames
      * @param found those in which the body was followed
      * @param inside share of the joints within their stated radius
+     * @param looked frames looked at
      */
-    public record Score(Map<Joint, List<Double>> byJoint, int asked, int found, double inside) {
+    public record Score(Map<Joint, List<Double>> byJoint, int asked, int found, double inside, int looked) {
 
         /** All joints' errors, sorted. */
         public List<Double> errors() {
@@ -87,7 +88,7 @@ public final class BodyLook {
                 all++;
             }
         }
-        return new Score(by, labels.frames().size(), found, all == 0 ? Double.NaN : (double) inside / all);
+        return new Score(by, labels.frames().size(), found, all == 0 ? Double.NaN : (double) inside / all, trace.asked());
     }
 
     /** Prints the errors of clips: CLIP LABELS … */
