@@ -1,17 +1,22 @@
 package bendline.analysis;
 
+import bendline.body.BodyTrace;
 import bendline.flight.Outlook;
 import bendline.footage.ClipInfo;
 import bendline.footage.Footage;
 import bendline.footage.SlowMotion;
 import bendline.scene.Mark;
 import bendline.scene.Setup;
+import bendline.stroke.BodyReader;
 import bendline.stroke.Stroke;
 import bendline.stroke.StrokeTimer;
 import bendline.technique.TechniqueReview;
 import bendline.trace.Trace;
 import bendline.trace.TraceSession;
 import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A clip that was analysed and is kept open, so that marks can be added and what they change is told within a second or two:
@@ -23,14 +28,16 @@ public final class ClipSession implements AutoCloseable {
     private final ClipInfo read;
     private final TraceSession trace;
     private Setup setup;
+    private @Nullable BodyTrace body;
+    private SortedSet<Integer> bodyFrames = new TreeSet<>();
     private ClipAnalysis analysis;
 
-    private ClipSession(Footage footage, ClipInfo read, Setup setup, TraceSession trace) {
+    private ClipSession(Footage footage, ClipInfo read, Setup setup, TraceSession trace, Progress progress) {
         this.footage = footage;
         this.read = read;
         this.setup = setup;
         this.trace = trace;
-        this.analysis = told();
+        this.analysis = told(progress);
     }
 
     static ClipSession open(Footage footage, Setup setup, Progress progress) {
@@ -43,7 +50,7 @@ public final class ClipSession implements AutoCloseable {
                 f -> progress.at("Following the rod", f),
                 sight -> progress.firstLook(FirstLook.of(read, sight, setup)));
         try {
-            return new ClipSession(footage, read, setup, trace);
+            return new ClipSession(footage, read, setup, trace, progress);
         } catch (RuntimeException e) {
             trace.close();
             throw e;
@@ -65,19 +72,33 @@ public final class ClipSession implements AutoCloseable {
         new MarkCheck(read).check(marks);
         setup = setup.withMarks(marks);
         trace.mark(marks, f -> progress.at("Following the rod from the marks", f));
-        analysis = told();
+        analysis = told(progress);
         return analysis;
     }
 
-    private ClipAnalysis told() {
+    private ClipAnalysis told(Progress progress) {
         Trace followed = trace.trace();
         ClipInfo played = Timekeeper.inferred(read, followed, setup);
         List<Stroke> strokes = new StrokeTimer().time(followed, setup, played.slowMotion());
         ClipInfo info = Timekeeper.checked(played, followed, setup, strokes);
+        BodyTrace body = body(info, followed, strokes, progress);
+        BodyReader reader = new BodyReader(followed, setup, info.slowMotion());
         TechniqueReview technique = new TechniqueReview();
-        List<CastAnalysis> casts = strokes.stream().map(s -> cast(s, technique)).toList();
+        List<CastAnalysis> casts = strokes.stream()
+                .map(s -> cast(reader.read(s, body), technique))
+                .toList();
         Quality quality = new ClipAppraiser().appraise(info, followed, strokes);
-        return new ClipAnalysis(footage.path(), info, setup, followed, quality, casts);
+        return new ClipAnalysis(footage.path(), info, setup, followed, quality, casts, body);
+    }
+
+    /** Followed anew only where casts take in frames that were not looked at before. */
+    private BodyTrace body(ClipInfo info, Trace followed, List<Stroke> strokes, Progress progress) {
+        SortedSet<Integer> needed = Caster.frames(info, strokes);
+        if (body == null || !bodyFrames.containsAll(needed)) {
+            body = Caster.follow(footage, info, followed, needed, f -> progress.at("Following the caster", f));
+            bodyFrames = needed;
+        }
+        return body;
     }
 
     private CastAnalysis cast(Stroke timed, TechniqueReview technique) {

@@ -2,10 +2,13 @@ package bendline.cli;
 
 import bendline.analysis.Analyser;
 import bendline.analysis.ClipAnalysis;
+import bendline.body.FaceFinder;
+import bendline.body.Faces;
 import bendline.footage.Footage;
 import bendline.report.CastFolder;
 import bendline.scene.Setup;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -48,6 +51,12 @@ final class AnalyseCommand implements Callable<Integer> {
                     + " because it doesn't say how it was held.")
     private int turnDegrees;
 
+    @Option(
+            names = "--blur-faces",
+            description = "Make faces unrecognisable in everything that is written: marked.mp4, frames/ and report.html."
+                    + " Somebody very small or with the body out of view may be missed: look before you pass it on.")
+    private boolean blurFaces;
+
     @Mixin
     private SetupOptions setupOptions;
 
@@ -71,7 +80,7 @@ final class AnalyseCommand implements Callable<Integer> {
         talk.apply();
         try (Bars bars = talk.bars()) {
             ClipAnalysis analysis = new Analyser().analyse(Footage.open(clip, turnDegrees), setup, bars);
-            new CastFolder().write(analysis, out, bars);
+            new CastFolder().write(analysis, out, faces(analysis, bars), bars);
             bars.close();
             String leftOut = CastFolder.leftOut();
             if (!talk.quiet() && leftOut != null) {
@@ -82,5 +91,18 @@ final class AnalyseCommand implements Callable<Integer> {
             }
         }
         return ExitStatus.DONE;
+    }
+
+    /** The faces to be covered; none unless that was asked for. */
+    private Faces faces(ClipAnalysis analysis, Bars bars) {
+        if (!blurFaces) {
+            return new Faces(List.of());
+        }
+        return FaceFinder.find(
+                Footage.open(analysis.clip(), analysis.info()),
+                analysis.info(),
+                analysis.body(),
+                frame -> p -> analysis.trace().motion().toPicture(frame, p),
+                done -> bars.at("Looking for faces", done));
     }
 }

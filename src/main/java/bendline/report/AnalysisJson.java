@@ -3,19 +3,23 @@ package bendline.report;
 import bendline.analysis.CastAnalysis;
 import bendline.analysis.ClipAnalysis;
 import bendline.analysis.Quality;
+import bendline.body.Joint;
 import bendline.footage.ClipInfo;
 import bendline.geometry.Point;
 import bendline.scene.Mark;
 import bendline.scene.Setup;
+import bendline.stroke.BodyMotion;
 import bendline.stroke.Event;
 import bendline.stroke.EventKind;
 import bendline.stroke.Measure;
+import bendline.stroke.Peak;
 import bendline.stroke.Stroke;
 import bendline.technique.Finding;
 import bendline.technique.Review;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -135,12 +139,33 @@ final class AnalysisJson {
         ObjectNode measures = out.putObject("measures");
         stroke.measures().forEach(m -> measures.set(m.id(), measure(m)));
         out.set("bend", BendJson.bend(stroke.bend()));
+        out.set("body", body(stroke.body()));
         ArrayNode findings = out.putArray("findings");
         review.findings().forEach(f -> findings.add(finding(f)));
         out.set("flight", OutlookJson.of(cast.outlook()));
         out.set("good", strings(review.good()));
         out.put("next", review.next() == null ? null : review.next().id());
         out.put("why", review.why());
+        return out;
+    }
+
+    private static JsonNode body(@Nullable BodyMotion body) {
+        if (body == null) {
+            return NODES.nullNode();
+        }
+        ObjectNode out = NODES.objectNode();
+        Joint upper = body.hold().upper();
+        out.put("framesFollowed", body.seen());
+        out.put("upperHand", upper == null ? null : upper == Joint.LEFT_WRIST ? "left" : "right");
+        out.put("note", body.note());
+        ObjectNode peaks = out.putObject("peaks");
+        for (Peak p : body.peaks()) {
+            ObjectNode peak = peaks.putObject(p.part().id());
+            number(peak, "seconds", p.seconds());
+            number(peak, "plusMinusSeconds", p.plusMinusSeconds());
+            peak.put("frame", p.frame());
+            peak.put("basis", p.basis());
+        }
         return out;
     }
 

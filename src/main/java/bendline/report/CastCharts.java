@@ -1,6 +1,7 @@
 package bendline.report;
 
 import bendline.analysis.ClipAnalysis;
+import bendline.stroke.BodyMotion;
 import bendline.stroke.Event;
 import bendline.stroke.EventKind;
 import bendline.stroke.Stroke;
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The charts of one cast. */
@@ -50,7 +52,8 @@ final class CastCharts {
         BEND("bend"),
         WHOLE("whole-cast"),
         FORWARD("forward-stroke"),
-        LOAD("load");
+        LOAD("load"),
+        CHAIN("chain");
 
         private final String id;
 
@@ -69,6 +72,7 @@ final class CastCharts {
         bend().ifPresent(out::add);
         load().ifPresent(out::add);
         forward().ifPresent(out::add);
+        chain().ifPresent(out::add);
         out.add(whole());
         return out;
     }
@@ -118,6 +122,32 @@ final class CastCharts {
                 wide.get().marked(),
                 wide.get().svg(),
                 narrow.get().svg()));
+    }
+
+    /** Two links at least, or there is no order to see. */
+    private Optional<Chart> chain() {
+        BodyMotion body = stroke.body();
+        if (body == null) {
+            return Optional.empty();
+        }
+        ChainChart wide = new ChainChart(body.peaks(), ChartSize.WIDE);
+        if (wide.count() < 2) {
+            return Optional.empty();
+        }
+        String title = "When hips, shoulders, hands, butt and tip are fastest";
+        String missing = body.peaks().stream()
+                .filter(p -> p.seconds() == null)
+                .map(p -> " Not told: " + p.part().label() + " (" + p.basis() + ").")
+                .collect(Collectors.joining());
+        return Optional.of(new Chart(
+                Kind.CHAIN,
+                "The order of body, hands and rod",
+                "Each mark: when that part is fastest. The bar under its name holds the true moment in two cases of three;"
+                        + " parts whose bars overlap can't be put in order. Wanted: from the body outwards, the tip last."
+                        + missing,
+                List.of(),
+                wide.svg(id(Kind.CHAIN, ChartSize.WIDE), title),
+                new ChainChart(body.peaks(), ChartSize.NARROW).svg(id(Kind.CHAIN, ChartSize.NARROW), title)));
     }
 
     private Chart whole() {

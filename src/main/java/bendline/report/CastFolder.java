@@ -3,6 +3,7 @@ package bendline.report;
 import bendline.analysis.CastAnalysis;
 import bendline.analysis.ClipAnalysis;
 import bendline.analysis.Progress;
+import bendline.body.Faces;
 import bendline.footage.Footage;
 import bendline.footage.Picture;
 import bendline.footage.PictureReader;
@@ -46,6 +47,17 @@ public final class CastFolder {
      * @throws IOException where writing failed half way; nothing is left behind
      */
     public void write(ClipAnalysis analysis, Path out, Progress progress) throws IOException {
+        write(analysis, out, new Faces(List.of()), progress);
+    }
+
+    /**
+     * The same with faces made unrecognisable in every picture that is written.
+     *
+     * @param veiled where faces may be in each frame, as {@link bendline.body.FaceFinder} tells
+     * @throws OutputFolderException where the folder can't be used
+     * @throws IOException where writing failed half way; nothing is left behind
+     */
+    public void write(ClipAnalysis analysis, Path out, Faces veiled, Progress progress) throws IOException {
         try (OutputFolder folder = OutputFolder.beside(out)) {
             Path in = folder.staging();
             Files.writeString(in.resolve("analysis.json"), new AnalysisJson().write(analysis));
@@ -53,7 +65,7 @@ public final class CastFolder {
                 new FramesCsv().write(analysis, csv);
             }
             Map<Integer, List<CastCharts.Chart>> charts = charts(analysis, in);
-            Map<Integer, Still> stills = pictures(analysis, in, progress);
+            Map<Integer, Still> stills = pictures(analysis, in, new FaceVeil(veiled), progress);
             Files.writeString(in.resolve("report.html"), new ReportPage(analysis, stills, charts).write());
             folder.publish();
         }
@@ -78,7 +90,8 @@ public final class CastFolder {
     }
 
     /** Reads the clip once for the marked clip and the stills. */
-    private static Map<Integer, Still> pictures(ClipAnalysis analysis, Path in, Progress progress) throws IOException {
+    private static Map<Integer, Still> pictures(ClipAnalysis analysis, Path in, FaceVeil veil, Progress progress)
+            throws IOException {
         Files.createDirectory(in.resolve("frames"));
         StillMaker stills = new StillMaker(analysis);
         try (PictureReader reader =
@@ -86,6 +99,7 @@ public final class CastFolder {
                 MarkedClip marked = new MarkedClip(analysis, in.resolve("marked.mp4"))) {
             for (Picture p = reader.next(); p != null; p = reader.next()) {
                 progress.at("Drawing", (double) p.index() / analysis.info().frames());
+                veil.cover(p.image(), p.index());
                 if (stills.wants(p.index())) {
                     stills.add(p, in);
                 }

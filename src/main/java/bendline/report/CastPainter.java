@@ -26,16 +26,18 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Draws what was followed over a frame: the blank as a line, the tip as a ring with its path as beads, the rig as a diamond,
- * the butt angle as an arc. Nothing is drawn where nothing was measured.
+ * the butt angle as an arc, the body as a stick figure. Nothing is drawn where nothing was measured.
  */
 final class CastPainter {
 
     private final ClipAnalysis analysis;
     private final Trace trace;
+    private final BodyPainter body;
 
     CastPainter(ClipAnalysis analysis) {
         this.analysis = analysis;
         this.trace = analysis.trace();
+        this.body = new BodyPainter(analysis.body(), trace.motion());
     }
 
     /**
@@ -47,6 +49,7 @@ final class CastPainter {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         FrameTrace f = trace.inPicture(frame);
+        body.paint(g, frame, line);
         Stroke stroke = strokeAt(frame);
         if (stroke != null) {
             tipPath(g, frame, stroke, line);

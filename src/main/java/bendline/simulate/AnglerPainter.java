@@ -81,7 +81,7 @@ final class AnglerPainter {
         FigurePen pen = new FigurePen(g, camera, map);
         double k = stature / 1.78;
         pen.limb(l.shoulder(), 0.078 * k, l.nearElbow(), 0.056 * k, jacket);
-        pen.limb(l.nearElbow(), 0.056 * k, wrist(l.nearElbow(), l.nearHand(), 0.86), 0.042 * k, jacket);
+        pen.limb(l.nearElbow(), 0.056 * k, wrist(l.nearElbow(), l.nearHand(), Limbs.WRIST), 0.042 * k, jacket);
         pen.limb(wrist(l.nearElbow(), l.nearHand(), 0.85), 0.033 * k, l.nearHand(), 0.036 * k, skin);
         pen.blob(l.nearHand(), 0.050 * k, 0.046 * k, skin);
     }

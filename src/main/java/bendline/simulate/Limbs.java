@@ -1,6 +1,8 @@
 package bendline.simulate;
 
 import bendline.geometry.Point;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** Where an angler's joints are for given hands; metres in the plane of the cast. */
 record Limbs(
@@ -16,6 +18,9 @@ record Limbs(
         Point frontFoot,
         Point backKnee,
         Point backFoot) {
+
+    /** Where the wrist is, from elbow to the middle of the fist. */
+    static final double WRIST = 0.86;
 
     /**
      * Joints for the upper hand (near the camera) on the grip and the lower one on the butt.
@@ -48,6 +53,34 @@ record Limbs(
                 new Point(0.27 * k, 0.07),
                 elbow(hip, new Point(-0.22 * k, 0.07), 0.455 * k, 0.455 * k, -1),
                 new Point(-0.22 * k, 0.07));
+    }
+
+    /**
+     * The joints by name. The upper hand's side is the one near the camera: the angler's right in a cast to the right, the left in
+     * one to the left.
+     *
+     * @param stature metres
+     * @param side 1 for a cast to the right in the picture, −1 to the left
+     */
+    Map<String, Point> joints(double stature, int side) {
+        double k = stature / 1.78;
+        String near = side > 0 ? "right" : "left";
+        String far = side > 0 ? "left" : "right";
+        Map<String, Point> out = new TreeMap<>();
+        out.put("nose", new Point(head.x() + 0.104 * k, head.y() - 0.024 * k));
+        out.put(near + "Shoulder", shoulder);
+        out.put(far + "Shoulder", new Point(shoulder.x() + 0.05 * k, shoulder.y() - 0.01));
+        out.put(near + "Elbow", nearElbow);
+        out.put(far + "Elbow", farElbow);
+        out.put(near + "Wrist", nearElbow.towards(nearHand, WRIST));
+        out.put(far + "Wrist", farElbow.towards(farHand, WRIST));
+        out.put(near + "Hip", hip);
+        out.put(far + "Hip", hip);
+        out.put(near + "Knee", frontKnee);
+        out.put(far + "Knee", backKnee);
+        out.put(near + "Ankle", frontFoot);
+        out.put(far + "Ankle", backFoot);
+        return out;
     }
 
     /** The middle joint of a two-part limb; side +1 lies clockwise of the way from root to end. */

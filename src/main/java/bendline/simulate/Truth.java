@@ -76,6 +76,8 @@ public record Truth(
      * @param elasticJ energy held in the blank's bend, joules
      * @param stillToPicture where pixels of the still picture lie in this frame: the camera's turning; near things shift a
      *     little more where the camera also moves, and every pixel given here includes that
+     * @param joints the angler's nose, shoulders, elbows, wrists, hips, knees and ankles by name, left and right as the angler
+     *     has them, pixels
      */
     public record Frame(
             int index,
@@ -96,7 +98,8 @@ public record Truth(
             @Nullable Double rigSpeedMps,
             @Nullable Double linePullN,
             @Nullable Double elasticJ,
-            Homography stillToPicture) {}
+            Homography stillToPicture,
+            @Nullable Map<String, Point> joints) {}
 
     /**
      * One cast.

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the truth of a clip from the computed motion and the camera. */
@@ -47,7 +48,7 @@ final class TruthWriter {
         if (motion == null) {
             return new Truth.Frame(
                     index, seconds, null, false, null, null, false, false, null, null, null, null, null, null, null,
-                    null, null, null, map);
+                    null, null, null, map, null);
         }
         Motion.Moment m = motion.at(t);
         PhoneCamera camera = new PhoneCamera(scenario, shake.moved(t));
@@ -78,7 +79,16 @@ final class TruthWriter {
                 gone ? null : round(Math.hypot(m.rigVx(), m.rigVy()), 1e3),
                 round(m.tension(), 1e3),
                 round(BendEnergy.of(m, scenario.rod()), 1e4),
-                map);
+                map,
+                joints(m, camera, map));
+    }
+
+    private Map<String, Point> joints(Motion.Moment m, PhoneCamera camera, Homography map) {
+        Map<String, Point> out = new TreeMap<>();
+        Limbs.holding(m, scenario.rod(), scenario.statureM())
+                .joints(scenario.statureM(), camera.side())
+                .forEach((name, p) -> out.put(name, pixel(camera, map, p.x(), p.y())));
+        return out;
     }
 
     private Point tipAt(double t) {

@@ -123,9 +123,7 @@ final class MeasureBook {
                                 Math.hypot(nod.sd(), all.release().sd()),
                                 "release to the nod of the tip")
                         : Quantity.FLIGHT_SECONDS.unknown(nod.basis()));
-        out.put(Quantity.HAND_BELOW_HEAD, Quantity.HAND_BELOW_HEAD.unknown("needs the angler's body"));
-        out.put(Quantity.PULL_SPEED, Quantity.PULL_SPEED.unknown("needs the angler's body"));
-        out.put(Quantity.PEAK_ORDER, Quantity.PEAK_ORDER.unknown("needs the angler's body"));
+        BodyReader.TOLD.forEach(q -> out.put(q, q.unknown("needs the angler's body")));
         out.put(
                 Quantity.LAUNCH_AGAINST_BEST,
                 Quantity.LAUNCH_AGAINST_BEST.unknown("needs the flight of this rig in this wind"));

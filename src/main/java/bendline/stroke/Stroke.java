@@ -3,6 +3,7 @@ package bendline.stroke;
 import bendline.scene.Setup.Side;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One cast.
@@ -15,6 +16,7 @@ import java.util.Map;
  * @param events every kind, known or not
  * @param measures every measure, known or not, in the order of the report
  * @param bend how the blank bent
+ * @param body what the caster's body did, null where it was not looked at
  */
 public record Stroke(
         int number,
@@ -24,9 +26,16 @@ public record Stroke(
         Kinematics kinematics,
         Map<EventKind, Event> events,
         List<Measure> measures,
-        Bend bend) {
+        Bend bend,
+        @Nullable BodyMotion body) {
 
-    /** A stroke whose bend was not read. */
+    /** Copies the collections. */
+    public Stroke {
+        events = Map.copyOf(events);
+        measures = List.copyOf(measures);
+    }
+
+    /** A stroke of which only rod and rig were looked at, and its bend was not read. */
     public Stroke(
             int number,
             Side castsTo,
@@ -35,25 +44,33 @@ public record Stroke(
             Kinematics kinematics,
             Map<EventKind, Event> events,
             List<Measure> measures) {
-        this(number, castsTo, firstFrame, lastFrame, kinematics, events, measures, Bend.NONE);
+        this(number, castsTo, firstFrame, lastFrame, kinematics, events, measures, Bend.NONE, null);
     }
 
-    /** Copies the collections. */
-    public Stroke {
-        events = Map.copyOf(events);
-        measures = List.copyOf(measures);
+    /** The same with what the body did; measures of the same ids take the place of those that are there. */
+    Stroke with(BodyMotion motion, List<Measure> told) {
+        return new Stroke(
+                number, castsTo, firstFrame, lastFrame, kinematics, events, with(told), bend, motion);
+    }
+
+    /** The same with the measure of that id told otherwise, for what only a later stage can tell. */
+    public Stroke with(Measure told) {
+        return new Stroke(
+                number, castsTo, firstFrame, lastFrame, kinematics, events, with(List.of(told)), bend, body);
+    }
+
+    private List<Measure> with(List<Measure> told) {
+        return measures.stream()
+                .map(m -> told.stream()
+                        .filter(t -> t.id().equals(m.id()))
+                        .findFirst()
+                        .orElse(m))
+                .toList();
     }
 
     /** An event; every kind is present. */
     public Event event(EventKind kind) {
         return events.get(kind);
-    }
-
-    /** The same with the measure of that id told otherwise, for what only a later stage can tell. */
-    public Stroke with(Measure told) {
-        List<Measure> all =
-                measures.stream().map(m -> m.id().equals(told.id()) ? told : m).toList();
-        return new Stroke(number, castsTo, firstFrame, lastFrame, kinematics, events, all);
     }
 
     /**

@@ -75,7 +75,7 @@ final class StrokeReader {
         RodStiffness blank = BendMeasures.stiffness(all, setup);
         Bend bend = BendMeasures.bend(all, blank, first);
         List<Measure> measures =
-                new MeasureBook(all, BendMeasures.of(all, bend, new BendReach(blank, setup.rigMassKg()))).measures();
+                new MeasureBook(all, BendMeasures.of(all, bend, new BendReach(blank, setup.castMassKg()))).measures();
         int begin = frameAt(start(moments, turn) - LEAD_SECONDS);
         int finish = frameAt((release.known() ? release.value() : turn.end()) + TAIL_SECONDS);
         begin = Math.max(begin, first);
@@ -93,7 +93,8 @@ final class StrokeReader {
                         trace.frames().get(begin).frame()),
                 events,
                 measures,
-                bend);
+                bend,
+                null);
     }
 
     /**

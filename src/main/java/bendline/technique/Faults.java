@@ -5,7 +5,7 @@ import bendline.stroke.Measure;
 import bendline.stroke.Stroke;
 import java.util.List;
 
-/** The faults that the rod and the rig alone can show, in the order in which they come in a cast. */
+/** The faults that can be shown: first those that rod and rig alone show, in the order in which they come in a cast. */
 final class Faults {
 
     /** A rod that falls less than this in half a second is held, so that no drop has a beginning. */
@@ -20,7 +20,10 @@ final class Faults {
             dippedTipPath(),
             releasedEarly(),
             releasedLate(),
-            tipDroppedEarly());
+            tipDroppedEarly(),
+            BodyFaults.lowHands(),
+            BodyFaults.weakPull(),
+            BodyFaults.outOfOrder());
 
     private Faults() {}
 

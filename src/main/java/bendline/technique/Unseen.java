@@ -10,38 +10,11 @@ import java.util.List;
 /** Faults that the rod and the rig in one clip cannot show, each with what it would take. */
 final class Unseen {
 
-    private static final String BODY = "Cannot tell: this needs the angler's body followed, not only the rod.";
-
     private Unseen() {}
 
     static List<Finding> findings(Stroke stroke) {
         List<Finding> out = new ArrayList<>();
         out.add(softClip(stroke));
-        out.add(unseen(
-                stroke,
-                "low-hands",
-                "Low hands at the start of the push",
-                BODY,
-                "Low hands shorten the way and make the tip dip.",
-                "Start the push with the upper hand above the head.",
-                EventKind.FORWARD_START));
-        out.add(unseen(
-                stroke,
-                "weak-pull",
-                "Weak pull of the lower hand",
-                BODY,
-                "The lower hand turns the rod; without its pull the upper hand has to push it round.",
-                "Pull the butt to the chest as the upper hand comes to a stop.",
-                EventKind.FASTEST_TURN));
-        out.add(unseen(
-                stroke,
-                "out-of-order",
-                "Body, hands and rod out of order",
-                BODY,
-                "Speed is handed on from hips to shoulders to hands to rod; out of order it is lost.",
-                "Slow casts that begin with the weight going onto the front foot.",
-                EventKind.FORWARD_START,
-                EventKind.FASTEST_TURN));
         out.add(unseen(
                 stroke,
                 "uneven",

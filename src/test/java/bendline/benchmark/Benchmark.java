@@ -34,6 +34,9 @@ public final class Benchmark {
     /** Two dozen: each kind of stroke twice. */
     private static final int CLIPS = 24;
 
+    /** Clips on which the body is set beside the truth and timed, one after the other. */
+    private static final int BODIES = 4;
+
     private final Path folder;
     private final boolean keep;
     private final int count;
@@ -81,6 +84,9 @@ public final class Benchmark {
         each.addAll(secondScores);
         table.clips("Clip by clip", each);
         table.say(RealFootage.table(shared(project).resolve("clips")));
+        table.say(BodyBenchmark.table(
+                shared(project).resolve("clips"),
+                own.stream().limit(BODIES).map(BenchmarkClip::file).toList()));
         Files.writeString(folder.resolve("table.md"), table.toString());
         System.out.println(table);
     }

@@ -245,7 +245,7 @@ final class AnalyticCast {
                 map(t, x -> 0.006),
                 speedPx,
                 map(speedPx, v -> v * FREE_M / FREE_PX));
-        return new Stroke(1, Side.RIGHT, first, last, k, events(), measures(), bend());
+        return new Stroke(1, Side.RIGHT, first, last, k, events(), measures(), bend(), null);
     }
 
     /** The arcs about the forward stroke in metres, with a pull and an energy that follow the bend. */

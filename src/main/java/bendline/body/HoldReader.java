@@ -1,0 +1,90 @@
+package bendline.body;
+
+import bendline.geometry.Point;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Joins both wrists with the traced rod: who holds it has one wrist by its grip and the other along its butt. Left and right are
+ * never asked for, so a mirrored clip or a back turned to the camera changes nothing but the name of the hand.
+ */
+final class HoldReader {
+
+    /** How far a wrist lies from the place on the rod that its hand holds, body heights: a hand's length is 0.11 of it. */
+    private static final double NEAR = 0.15;
+
+    /** Frames in which the rod's hands must be the body's, of those in which both were seen. */
+    private static final double MOSTLY = 0.6;
+
+    private static final int FEWEST = 5;
+
+    private HoldReader() {}
+
+    /** Whether one of a body's wrists is near the grip. */
+    static boolean holds(BodySight sight, HeldRod rod, double heightPx) {
+        return away(sight, rod) < 2 * NEAR * heightPx;
+    }
+
+    /** From the grip to the nearer wrist, pixels. */
+    static double away(BodySight sight, HeldRod rod) {
+        return Math.min(
+                sight.joint(Joint.LEFT_WRIST).place().distance(rod.grip()),
+                sight.joint(Joint.RIGHT_WRIST).place().distance(rod.grip()));
+    }
+
+    /** How the rod is held, over all frames in which body and rod were seen. */
+    static RodHold of(List<BodySight> sights, Map<Integer, HeldRod> rods, double heightPx) {
+        int both = 0;
+        int near = 0;
+        int left = 0;
+        int right = 0;
+        for (BodySight s : sights) {
+            HeldRod rod = rods.get(s.frame());
+            if (rod == null) {
+                continue;
+            }
+            both++;
+            near += holds(s, rod, heightPx) ? 1 : 0;
+            double lead = along(s, Joint.RIGHT_WRIST, rod) - along(s, Joint.LEFT_WRIST, rod);
+            left += lead > 0.5 * NEAR * heightPx ? 1 : 0;
+            right += lead < -0.5 * NEAR * heightPx ? 1 : 0;
+        }
+        if (both < FEWEST) {
+            return RodHold.unknown("body and rod were seen together in " + both + " frames only");
+        }
+        if (near < MOSTLY * both) {
+            return RodHold.unknown("the hands of the person who was followed are not on the rod");
+        }
+        int decided = left + right;
+        if (decided < MOSTLY * both || Math.max(left, right) < 0.8 * decided) {
+            return RodHold.unknown("left and right hand could not be told apart on the rod");
+        }
+        Joint upper = left > right ? Joint.LEFT_WRIST : Joint.RIGHT_WRIST;
+        return apart(sights, rods, upper, both);
+    }
+
+    private static RodHold apart(List<BodySight> sights, Map<Integer, HeldRod> rods, Joint upper, int frames) {
+        double[] way = sights.stream()
+                .filter(s -> rods.containsKey(s.frame()))
+                .mapToDouble(s -> {
+                    HeldRod rod = rods.get(s.frame());
+                    return along(s, upper.other(), rod) - along(s, upper, rod);
+                })
+                .sorted()
+                .toArray();
+        double median = way[way.length / 2];
+        double spread = 0.5 * (way[(int) (0.84 * (way.length - 1))] - way[(int) (0.16 * (way.length - 1))]);
+        double joint = sights.get(0).joint(upper).sdPx();
+        return new RodHold(
+                upper,
+                median,
+                Math.hypot(spread / Math.sqrt(Math.min(frames, FEWEST)), joint),
+                "both wrists along the butt, median of " + way.length + " frames");
+    }
+
+    /** How far from the grip towards the butt cap a wrist is, pixels. */
+    private static double along(BodySight s, Joint wrist, HeldRod rod) {
+        Point p = s.joint(wrist).place().minus(rod.grip());
+        return p.dot(rod.butt());
+    }
+}

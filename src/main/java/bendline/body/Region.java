@@ -1,0 +1,35 @@
+package bendline.body;
+
+import bendline.geometry.Point;
+
+/**
+ * A square of the picture, possibly turned.
+ *
+ * @param centre picture pixels
+ * @param side picture pixels
+ * @param turn clockwise turn of the person in it against the upright, radians
+ */
+record Region(Point centre, double side, double turn) {
+
+    /** How much more than the circle round the body is looked at. */
+    private static final double MARGIN = 1.25;
+
+    /** A standing caster leans less; a larger turn is a body seen upside down, as happens with raised arms. */
+    private static final double MOST_TURN = Math.toRadians(60);
+
+    /** The square round a body, from the middle of its hips and a point of the circle round all of it, over its head. */
+    static Region around(Point hips, Point rim) {
+        Point d = rim.minus(hips);
+        double turn = Math.atan2(d.x(), -d.y());
+        return new Region(hips, 2 * d.norm() * MARGIN, Math.abs(turn) > MOST_TURN ? 0 : turn);
+    }
+
+    /** A point of the square, both coordinates 0 to 1 from its own top left, in the picture. */
+    Point inPicture(double u, double v) {
+        double x = (u - 0.5) * side;
+        double y = (v - 0.5) * side;
+        double c = Math.cos(turn);
+        double s = Math.sin(turn);
+        return new Point(centre.x() + c * x - s * y, centre.y() + s * x + c * y);
+    }
+}
