@@ -1,6 +1,10 @@
 package bendline.compare;
 
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.special.Gamma;
@@ -17,33 +21,43 @@ final class Power {
     /** Share of the casts that a rank test loses against a t test under normal scatter. */
     static final double RANK_EFFICIENCY = 3 / Math.PI;
 
-    private static final int STEPS = 400;
+    private static final int STEPS = 60;
     private static final int MOST_CASTS = 500;
-    private static final NormalDistribution NORMAL = new NormalDistribution();
+    private static final double MOST_SCATTERS = 200;
+    private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
+
+    /** Critical values by degrees of freedom and level: the searches below ask for the same few again and again. */
+    private static final Map<List<Double>, Double> CRITICAL = new ConcurrentHashMap<>();
 
     private Power() {}
 
     /** Chance that a two-sided t test at a level shows a true shift, in standard errors, with so many degrees of freedom. */
     static double ofT(double shiftInErrors, double degrees, double level) {
-        double critical = new TDistribution(degrees).inverseCumulativeProbability(1 - level / 2);
+        double critical = CRITICAL.computeIfAbsent(
+                List.of(degrees, level),
+                k -> new TDistribution(null, degrees).inverseCumulativeProbability(1 - level / 2));
         double constant = Math.log(2) + degrees / 2 * Math.log(degrees / 2) - Gamma.logGamma(degrees / 2);
         DoubleUnaryOperator part = s -> {
             double density = Math.exp(constant + (degrees - 1) * Math.log(s) - degrees * s * s / 2);
-            return density
-                    * (NORMAL.cumulativeProbability(shiftInErrors - critical * s)
-                            + NORMAL.cumulativeProbability(-shiftInErrors - critical * s));
+            // A density this small adds nothing, and the normal distribution takes its time.
+            return density < 1e-9
+                    ? 0
+                    : density
+                            * (NORMAL.cumulativeProbability(shiftInErrors - critical * s)
+                                    + NORMAL.cumulativeProbability(-shiftInErrors - critical * s));
         };
         double reach = 10 / Math.sqrt(degrees);
-        return Math.min(1, simpson(part, Math.max(1e-9, 1 - reach), 1 + reach));
+        return Math.min(1, area(part, Math.max(1e-9, 1 - reach), 1 + reach));
     }
 
-    private static double simpson(DoubleUnaryOperator f, double from, double to) {
+    /** The trapezium rule, which is exact to many digits for a bell that has died away at both ends. */
+    private static double area(DoubleUnaryOperator f, double from, double to) {
         double h = (to - from) / STEPS;
-        double sum = f.applyAsDouble(from) + f.applyAsDouble(to);
+        double sum = (f.applyAsDouble(from) + f.applyAsDouble(to)) / 2;
         for (int i = 1; i < STEPS; i++) {
-            sum += (i % 2 == 1 ? 4 : 2) * f.applyAsDouble(from + i * h);
+            sum += f.applyAsDouble(from + i * h);
         }
-        return sum * h / 3;
+        return sum * h;
     }
 
     /** Chance to show a change of {@code change} scatters with two sets of {@code n} and {@code m}. */
@@ -58,37 +72,35 @@ final class Power {
 
     /** The smallest change, in scatters, that the chance reaches {@link #WANTED} for; NaN where none does. */
     static double smallest(DoubleUnaryOperator powerOfChange) {
-        double low = 0;
-        double high = 200;
-        if (powerOfChange.applyAsDouble(high) < WANTED) {
+        if (powerOfChange.applyAsDouble(MOST_SCATTERS) < WANTED) {
             return Double.NaN;
         }
-        for (int i = 0; i < 60; i++) {
-            double middle = (low + high) / 2;
-            if (powerOfChange.applyAsDouble(middle) < WANTED) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return high;
+        return new BrentSolver(1e-7)
+                .solve(100, c -> powerOfChange.applyAsDouble(c) - WANTED, 0, MOST_SCATTERS);
     }
 
-    /** The fewest casts with which the chance reaches {@link #WANTED}, at least {@code least}; -1 where that is over 500. */
-    static int casts(DoubleUnaryOperator powerOfCasts, int least) {
-        int low = least - 1;
-        int high = MOST_CASTS;
-        if (powerOfCasts.applyAsDouble(high) < WANTED) {
-            return -1;
-        }
-        while (high - low > 1) {
-            int middle = (low + high) / 2;
-            if (powerOfCasts.applyAsDouble(middle) < WANTED) {
-                low = middle;
-            } else {
-                high = middle;
+    /**
+     * The fewest casts with which the chance reaches {@link #WANTED}, at least {@code least}; -1 where that is over 500.
+     *
+     * @param guess where to begin to look
+     */
+    static int casts(DoubleUnaryOperator powerOfCasts, int least, double guess) {
+        int n = (int) Math.max(least, Math.min(MOST_CASTS, Math.round(guess)));
+        if (powerOfCasts.applyAsDouble(n) >= WANTED) {
+            while (n > least && powerOfCasts.applyAsDouble(n - 1) >= WANTED) {
+                n--;
             }
+            return n;
         }
-        return high;
+        while (n <= MOST_CASTS && powerOfCasts.applyAsDouble(n) < WANTED) {
+            n++;
+        }
+        return n > MOST_CASTS ? -1 : n;
+    }
+
+    /** About how many casts that takes, by the normal distribution. */
+    static double guess(double change, boolean paired, double level) {
+        double z = NORMAL.inverseCumulativeProbability(1 - level / 2) + NORMAL.inverseCumulativeProbability(WANTED);
+        return (paired ? 1 : 2) * z * z / (change * change) / RANK_EFFICIENCY + (paired ? 2 : 1);
     }
 }

@@ -120,7 +120,7 @@ public record Shift(double estimate, double low, double high, double confidence,
     }
 
     private static Shift large(double[] sorted, double beyond, double tiedSd, double sd, double level) {
-        NormalDistribution normal = new NormalDistribution();
+        NormalDistribution normal = new NormalDistribution(null, 0, 1);
         double p = tiedSd > 0 ? Math.min(1, 2 * normal.cumulativeProbability(-Math.max(0, beyond) / tiedSd)) : 1;
         double z = normal.inverseCumulativeProbability((1 + level) / 2);
         int cut = (int) Math.max(1, Math.floor(sorted.length / 2.0 - z * sd));
