@@ -10,7 +10,13 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "bendline",
         description = {"Reads a side-on phone clip of an overhead feeder cast and says what the stroke did.", ""},
-        subcommands = {AnalyseCommand.class, SimulateCommand.class, VersionCommand.class, CommandLine.HelpCommand.class
+        subcommands = {
+            AnalyseCommand.class,
+            CompareCommand.class,
+            BookCommand.class,
+            SimulateCommand.class,
+            VersionCommand.class,
+            CommandLine.HelpCommand.class
         },
         mixinStandardHelpOptions = true,
         versionProvider = VersionCommand.Provider.class,
