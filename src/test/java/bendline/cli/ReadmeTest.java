@@ -26,13 +26,15 @@ class ReadmeTest {
         assertThat(Path.of(m.group(1))).isNotEmptyFile();
     }
 
+    private static void collect(CommandLine line, Set<String> known) {
+        known.addAll(line.getCommandSpec().optionsMap().keySet());
+        line.getSubcommands().values().forEach(c -> collect(c, known));
+    }
+
     @Test
     void itNamesOnlyOptionsThatExistAndAllOfThoseThatTellOfTheCast() throws IOException {
-        CommandLine line = new CommandLine(new BendlineCommand());
         Set<String> known = new TreeSet<>();
-        line.getSubcommands()
-                .values()
-                .forEach(c -> known.addAll(c.getCommandSpec().optionsMap().keySet()));
+        collect(new CommandLine(new BendlineCommand()), known);
         Set<String> named = new TreeSet<>();
         Matcher m = Pattern.compile("`[^`\n]*`|\n```[^`]*```").matcher(readme());
         while (m.find()) {
