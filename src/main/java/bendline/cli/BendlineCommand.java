@@ -14,6 +14,8 @@ import picocli.CommandLine.Spec;
             AnalyseCommand.class,
             ReachCommand.class,
             RodCommand.class,
+            CompareCommand.class,
+            BookCommand.class,
             SimulateCommand.class,
             VersionCommand.class,
             CommandLine.HelpCommand.class

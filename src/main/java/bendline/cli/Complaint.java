@@ -1,7 +1,10 @@
 package bendline.cli;
 
 import bendline.analysis.SetupException;
+import bendline.book.BookException;
+import bendline.compare.ComparisonException;
 import bendline.footage.FootageException;
+import bendline.report.AnalysisFileException;
 import bendline.report.OutputFolderException;
 import picocli.CommandLine.ParameterException;
 
@@ -15,7 +18,11 @@ record Complaint(String sentence, int status) {
         if (problem instanceof SetupException || problem instanceof OutputFolderException) {
             return new Complaint(problem.getMessage(), ExitStatus.WRONG_USE);
         }
-        if (problem instanceof FootageException || problem instanceof SimulateCommand.UnusableScenario) {
+        if (problem instanceof FootageException
+                || problem instanceof SimulateCommand.UnusableScenario
+                || problem instanceof BookException
+                || problem instanceof ComparisonException
+                || problem instanceof AnalysisFileException) {
             return new Complaint(problem.getMessage(), ExitStatus.UNUSABLE_INPUT);
         }
         if (problem instanceof OutOfMemoryError) {

@@ -64,6 +64,9 @@ public final class CastFolder {
             try (BufferedWriter csv = Files.newBufferedWriter(in.resolve("frames.csv"))) {
                 new FramesCsv().write(analysis, csv);
             }
+            try (BufferedWriter csv = Files.newBufferedWriter(in.resolve("curves.csv"))) {
+                new CurvesCsv().write(analysis, csv);
+            }
             Map<Integer, List<CastCharts.Chart>> charts = charts(analysis, in);
             Map<Integer, Still> stills = pictures(analysis, in, new FaceVeil(veiled), progress);
             Files.writeString(in.resolve("report.html"), new ReportPage(analysis, stills, charts).write());

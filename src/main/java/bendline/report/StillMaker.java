@@ -152,7 +152,7 @@ final class StillMaker {
         return out.append(Words.of("%05d", frame)).append(".png").toString();
     }
 
-    private static byte[] jpeg(BufferedImage image) throws IOException {
+    static byte[] jpeg(BufferedImage image) throws IOException {
         ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {

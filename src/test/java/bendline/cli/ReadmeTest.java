@@ -28,11 +28,15 @@ class ReadmeTest {
         assertThat(Path.of(m.group(1))).isNotEmptyFile();
     }
 
+    private static void collect(CommandLine line, Set<String> known) {
+        known.addAll(line.getCommandSpec().optionsMap().keySet());
+        line.getSubcommands().values().forEach(c -> collect(c, known));
+    }
+
     @Test
     void itNamesOnlyOptionsThatExistAndAllOfThoseThatTellOfTheCast() throws IOException {
-        CommandLine line = new CommandLine(new BendlineCommand());
         Set<String> known = new TreeSet<>();
-        collect(line, known);
+        collect(new CommandLine(new BendlineCommand()), known);
         Set<String> named = new TreeSet<>();
         Matcher m = Pattern.compile("`[^`\n]*`|\n```[^`]*```").matcher(readme());
         while (m.find()) {
@@ -57,10 +61,5 @@ class ReadmeTest {
         int status = Main.run(new PrintWriter(out), new PrintWriter(System.err), "reach", "check");
         assertThat(status).isZero();
         assertThat(readme()).contains(out.toString().strip());
-    }
-
-    private static void collect(CommandLine line, Set<String> known) {
-        known.addAll(line.getCommandSpec().optionsMap().keySet());
-        line.getSubcommands().values().forEach(c -> collect(c, known));
     }
 }

@@ -37,7 +37,8 @@ class CastFolderTest {
     @Test
     void holdsWhatTheReadmePromises() throws IOException {
         assertThat(names(out))
-                .containsExactly("analysis.json", "charts", "frames", "frames.csv", "marked.mp4", "report.html");
+                .containsExactly(
+                        "analysis.json", "charts", "curves.csv", "frames", "frames.csv", "marked.mp4", "report.html");
         assertThat(names(out.resolve("charts")))
                 .containsExactly(
                         "cast1-bend.svg", "cast1-forward-stroke.svg", "cast1-load.svg", "cast1-whole-cast.svg");
