@@ -36,10 +36,13 @@ final class NoisyFilm {
     private final Error hand;
     private final Polyline straight;
 
-    private NoisyFilm(TruthClip truth, TraceNoise noise, double slow, long seed) {
+    private final double exposed;
+
+    private NoisyFilm(TruthClip truth, TraceNoise noise, double slow, double exposed, long seed) {
         this.truth = truth;
         this.noise = noise;
         this.slow = slow;
+        this.exposed = exposed;
         this.step = truth.frames().get(1).seconds() - truth.frames().get(0).seconds();
         this.random = new Random(seed);
         this.tipX = new Error(noise.tip());
@@ -62,9 +65,10 @@ final class NoisyFilm {
      * @param truth of a phone that stands still
      * @param noise the tracker's errors
      * @param slow clip time over real time
+     * @param exposed share of the time between frames in which each gathers light, 0 to 1
      */
-    static Trace of(TruthClip truth, TraceNoise noise, double slow, long seed) {
-        return new NoisyFilm(truth, noise, slow, seed).trace();
+    static Trace of(TruthClip truth, TraceNoise noise, double slow, double exposed, long seed) {
+        return new NoisyFilm(truth, noise, slow, exposed, seed).trace();
     }
 
     /** Direction of a blank at the grip, radians: a parabola through its lower third. */
@@ -111,7 +115,7 @@ final class NoisyFilm {
         }
         boolean lost = butt.gap;
         boolean tipSeen = f.tipInView() && !tipX.gap && !lost;
-        double smear = Math.sqrt(1 + Math.hypot(speed(i).x(), speed(i).y()) / SMEAR_PX);
+        double smear = Math.sqrt(1 + exposed * Math.hypot(speed(i).x(), speed(i).y()) / SMEAR_PX);
         Point at = tip.plus(new Point(smear * tipX.value(), smear * tipY.value()).plus(tipX.strayed(random)));
         Point grip = blank.first().plus(new Point(hand.value(), 0));
         Polyline bent = bent(blank, grip, at, Math.toRadians(butt.value() + butt.strayed(random).x()));

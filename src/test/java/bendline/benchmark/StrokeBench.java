@@ -17,8 +17,8 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads the strokes of simulated casts from traces with the tracker's measured errors, no picture in between: hundreds of casts in
- * a minute. {@code StrokeBench SEED COUNT}.
+ * Reads the strokes of simulated casts from traces with the tracker's measured errors, no picture in between: some seconds a cast,
+ * most of them for its motion. {@code StrokeBench SEED COUNT [each]}.
  */
 public final class StrokeBench {
 
@@ -30,49 +30,59 @@ public final class StrokeBench {
     /** Runs it. */
     public static void main(String[] args) {
         long seed = Long.parseLong(args[0]);
-        List<CastFilm> films = GridDeck.films(GridDeck.deal(seed, Integer.parseInt(args[1])));
-        Result r = run(films, seed, args.length > 2);
-        System.out.println(r.moments);
-        System.out.println(r.findings.table());
+        List<Read> reads = reads(seed, Integer.parseInt(args[1]));
+        MomentScores moments = new MomentScores();
+        for (Read r : reads) {
+            String line = moments.add(r.stroke, r.truth, r.step);
+            if (args.length > 2) {
+                System.out.println(r.label + line);
+            }
+        }
+        System.out.println(moments);
+        System.out.println(verdicts(reads).table());
     }
 
-    /** What came out. */
-    record Result(MomentScores moments, FindingScore findings) {}
+    /**
+     * How a cast is filmed.
+     *
+     * @param fps frames a second
+     * @param yawDeg how far from square
+     * @param exposed share of the time between frames in which each gathers light
+     */
+    record View(double fps, double yawDeg, double exposed) {}
 
     /** One cast as it was read. */
     record Read(TruthCast truth, @Nullable Stroke stroke, double step, String label) {}
 
-    static Result run(List<CastFilm> films, long seed, boolean each) {
+    /** The casts of the grid with that seed, each filmed and erred in its own way. */
+    static List<Read> reads(long seed, int count) {
         List<TraceNoise> noises = TraceNoise.measured();
-        List<Read> reads = IntStream.range(0, films.size())
+        List<Scenario> deck = GridDeck.deal(seed, count);
+        return IntStream.range(0, count)
                 .parallel()
                 .mapToObj(i -> {
                     Random random = new Random(seed * 1000 + i);
-                    double fps = RATES[i % RATES.length];
-                    double yaw = YAWS[i % YAWS.length];
+                    View view = new View(RATES[i % RATES.length], YAWS[i % YAWS.length], 1);
                     TraceNoise noise = noises.get(random.nextInt(noises.size()));
-                    return read(films.get(i), fps, yaw, noise, random.nextLong());
+                    return read(CastFilm.of(deck.get(i)), view, noise, random.nextLong());
                 })
                 .toList();
-        MomentScores moments = new MomentScores();
-        List<FindingScore.Entry> verdicts = new ArrayList<>();
-        for (Read r : reads) {
-            String line = moments.add(r.stroke, r.truth, r.step);
-            if (each) {
-                System.out.println(r.label + line);
-            }
-            verdicts.addAll(verdicts(r));
-        }
-        return new Result(moments, new FindingScore(verdicts));
     }
 
-    static Read read(CastFilm film, double fps, double yaw, TraceNoise noise, long seed) {
-        TruthClip truth = SimulatedTruth.of(film.seenBy(GridDeck.camera(fps, yaw)));
-        Trace trace = NoisyFilm.of(truth, noise, 1, seed);
+    static Read read(CastFilm film, View view, TraceNoise noise, long seed) {
+        TruthClip truth = SimulatedTruth.of(film.seenBy(GridDeck.camera(view.fps, view.yawDeg)));
+        Trace trace = NoisyFilm.of(truth, noise, 1, view.exposed, seed);
         List<Stroke> strokes = new StrokeTimer().time(trace, setup(film.scenario()), new SlowMotion(1, "given"));
         TruthCast cast = truth.casts().get(0);
-        Stroke stroke = MomentScores.match(strokes, cast, 1);
-        return new Read(cast, stroke, 1 / fps, film.scenario().name() + " " + fps + " fps " + noise.clip());
+        return new Read(
+                cast,
+                MomentScores.match(strokes, cast, 1),
+                1 / view.fps,
+                film.scenario().name() + " " + view.fps + " fps " + noise.clip());
+    }
+
+    static FindingScore verdicts(List<Read> reads) {
+        return new FindingScore(reads.stream().flatMap(r -> verdicts(r).stream()).toList());
     }
 
     private static Setup setup(Scenario s) {
