@@ -10,6 +10,9 @@ import java.util.function.ToDoubleFunction;
 /** Writes down a stroke's moments, in clip time, with their uncertainty and what they rest on. */
 final class EventBook {
 
+    /** Slower pictures than this many seconds apart leave quick moments open by much of a stroke, which is then said. */
+    private static final double COARSE_SECONDS = 0.024;
+
     /** A rod that falls less is held. */
     private static final double HELD = Math.toRadians(2);
 
@@ -146,6 +149,17 @@ final class EventBook {
             out.put(kind, Event.unknown(kind, why));
             return;
         }
-        out.put(kind, new Event(kind, seconds * factor, sd * factor, frameAt.applyAsInt(seconds), basis));
+        out.put(kind, new Event(kind, seconds * factor, sd * factor, frameAt.applyAsInt(seconds), basis + coarse()));
+    }
+
+    /** What too few pictures a second leave open: a moment between two is as likely anywhere, half a step over the root of three. */
+    private String coarse() {
+        return all.step() < COARSE_SECONDS
+                ? ""
+                : String.format(
+                        Locale.ROOT,
+                        "; %.0f pictures a second can't place it closer than ± %.0f ms",
+                        1 / all.step(),
+                        1000 * all.step() / Math.sqrt(12));
     }
 }

@@ -32,7 +32,6 @@ final class Faults {
                         Criterion.any(
                                 "the push begins before the rig has settled behind",
                                 "flat-rushed-backswing.settle",
-                                "flat-rushed-backswing.away",
                                 "flat-rushed-backswing.slack"),
                         Criterion.any(
                                 "the blank stays straight early in the sweep and bends late",

@@ -18,8 +18,10 @@ public final class CastFilm {
         return asWritten(CastTuner.tunedAndTrimmed(scenario));
     }
 
-    /** Computes the motion of a scenario as its script says. */
-    public static CastFilm asWritten(Scenario scenario) {
+    /** Computes the motion of a scenario as its script says, filmed until a little after its last cast. */
+    public static CastFilm asWritten(Scenario whole) {
+        double over = whole.casts().get(whole.casts().size() - 1).overSeconds() + 1;
+        Scenario scenario = whole.lasting(Math.min(whole.seconds(), over));
         Motion motion = Simulator.motion(scenario);
         if (motion == null) {
             throw new IllegalArgumentException("scenario " + scenario.name() + " has nobody in it who moves a rod");
