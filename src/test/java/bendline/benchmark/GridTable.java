@@ -25,7 +25,7 @@ public final class GridTable {
     private static final long FITTED = 301;
 
     private static final long REPORTED = 302;
-    private static final int EACH = 120;
+    private static final int EACH = 110;
 
     private static final long COMPARED = 303;
     private static final int COMPARED_COUNT = 18;
