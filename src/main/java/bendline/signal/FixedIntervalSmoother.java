@@ -12,6 +12,8 @@ final class FixedIntervalSmoother {
     private final double[] variance;
     private final double[][][] transitions;
     private final double[][][] noises;
+    private final double[][] gains;
+    private final double[][][] backs;
 
     /**
      * @param model how the state moves
@@ -26,6 +28,8 @@ final class FixedIntervalSmoother {
         this.variance = variance;
         this.transitions = new double[t.length][][];
         this.noises = new double[t.length][][];
+        this.gains = new double[t.length][];
+        this.backs = new double[t.length][][];
         prepare();
     }
 
@@ -77,6 +81,7 @@ final class FixedIntervalSmoother {
             predictedCov[k] = cov;
             if (!Double.isNaN(y[k])) {
                 gain = gain(cov, variance[k]);
+                gains[k] = gain;
                 mean = corrected(mean, gain, y[k] - mean[0]);
                 cov = SmallMatrix.josephUpdate(cov, gain, variance[k]);
             }
@@ -87,6 +92,30 @@ final class FixedIntervalSmoother {
         double[][][] smoothedCov = new double[n][][];
         backward(predicted, predictedCov, filtered, filteredCov, smoothed, smoothedCov);
         return new Passes(filtered, filteredCov, smoothed, smoothedCov, gain);
+    }
+
+    /**
+     * The smoothed states of other samples, measured at the same times and places with the same variances as those of {@link #run},
+     * which must have been called: the gains are the same.
+     */
+    double[][] again(double[] y, double[] startMean) {
+        int n = t.length;
+        double[][] predicted = new double[n][];
+        double[][] filtered = new double[n][];
+        double[] mean = startMean.clone();
+        for (int k = 0; k < n; k++) {
+            mean = k > 0 ? SmallMatrix.times(transitions[k], mean) : mean;
+            predicted[k] = mean;
+            mean = gains[k] != null && !Double.isNaN(y[k]) ? corrected(mean, gains[k], y[k] - mean[0]) : mean;
+            filtered[k] = mean;
+        }
+        double[][] smoothed = new double[n][];
+        smoothed[n - 1] = filtered[n - 1];
+        for (int k = n - 2; k >= 0; k--) {
+            smoothed[k] = SmallMatrix.plus(
+                    filtered[k], SmallMatrix.times(backs[k], SmallMatrix.minus(smoothed[k + 1], predicted[k + 1])));
+        }
+        return smoothed;
     }
 
     private void backward(
@@ -103,6 +132,7 @@ final class FixedIntervalSmoother {
             double[][] c = SmallMatrix.times(
                     SmallMatrix.timesTransposed(filteredCov[k], transitions[k + 1]),
                     SmallMatrix.inverseSymmetric(predictedCov[k + 1]));
+            backs[k] = c;
             smoothed[k] = SmallMatrix.plus(
                     filtered[k], SmallMatrix.times(c, SmallMatrix.minus(smoothed[k + 1], predicted[k + 1])));
             double[][] difference = SmallMatrix.plusScaled(smoothedCov[k + 1], predictedCov[k + 1], -1);

@@ -154,6 +154,22 @@ public final class SmoothCurve {
         return negated().argMax(from, to);
     }
 
+    /**
+     * The end of the last stretch without values in [from, to] that is longer than {@code longest}; {@code from} if there is none.
+     */
+    public double lastGapEnd(double longest, double from, double to) {
+        double gapEnd = to;
+        for (int i = pieceAt(to); i >= 0 && t[i + 1] > from; i--) {
+            double lo = Math.max(from, t[i]);
+            if (!Double.isNaN(v[i]) && !Double.isNaN(v[i + 1])) {
+                gapEnd = lo;
+            } else if (gapEnd - lo > longest) {
+                return gapEnd;
+            }
+        }
+        return from;
+    }
+
     private double riseIn(int i, double level, double from, double to) {
         double lo = Math.max(from, t[i]);
         double hi = Math.min(to, t[i + 1]);

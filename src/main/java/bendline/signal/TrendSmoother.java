@@ -213,7 +213,8 @@ public final class TrendSmoother {
     private Trend finish(Scaled s, double[] strength, double[] variance, double scale, int[] seen) {
         double[] q = Arrays.stream(strength).map(x -> x * scale * scale).toArray();
         double[] r = Arrays.stream(variance).map(x -> x * scale * scale).toArray();
-        FixedIntervalSmoother.Passes p = s.run(q, r);
+        FixedIntervalSmoother smoother = new FixedIntervalSmoother(Scaled.MODEL, s.t, q, r);
+        FixedIntervalSmoother.Passes p = smoother.run(s.y, new double[3], Scaled.start());
         int n = s.y.length;
         boolean[] bridged = bridged(s.times, seen);
         double[] valueSd = new double[n];
@@ -230,41 +231,61 @@ public final class TrendSmoother {
                 valueSd,
                 rateSd,
                 scale,
-                seed -> draw(s, q, r, p.smoothed(), bridged, new Random(seed)));
+                seed -> draw(s, q, r, new Fit(smoother, p.smoothed(), bridged), new Random(seed)));
     }
 
+    /**
+     * What a path is drawn about.
+     *
+     * @param smoother whose gains are known
+     * @param smoothed states
+     * @param bridged where there are values
+     */
+    private record Fit(FixedIntervalSmoother smoother, double[][] smoothed, boolean[] bridged) {}
+
     /** Durbin and Koopman, Biometrika 89 (2002) 603 (from memory): a path of the model plus what smoothing loses of it. */
-    private static Trend.Path draw(
-            Scaled s, double[] q, double[] r, double[][] smoothed, boolean[] bridged, Random random) {
+    private static Trend.Path draw(Scaled s, double[] q, double[] r, Fit fit, Random random) {
         int n = s.y.length;
-        double[][] path = new double[n][];
+        double[][] path = path(s, q, random);
         double[] seen = new double[n];
-        path[0] = new double[3];
         for (int i = 0; i < n; i++) {
-            if (i > 0) {
-                double dt = s.t[i] - s.t[i - 1];
-                double[] push = SmallMatrix.times(
-                        SmallMatrix.cholesky(Scaled.MODEL.noise(dt)),
-                        new double[] {random.nextGaussian(), random.nextGaussian(), random.nextGaussian()});
-                double[] moved = SmallMatrix.times(Scaled.MODEL.transition(dt), path[i - 1]);
-                double root = Math.sqrt(q[i]);
-                path[i] = SmallMatrix.plus(moved, new double[] {root * push[0], root * push[1], root * push[2]});
-            }
             double noise = Math.sqrt(r[i]) * random.nextGaussian();
             seen[i] = Double.isNaN(s.y[i]) ? Double.NaN : path[i][0] + noise;
         }
-        double[][] found = new FixedIntervalSmoother(Scaled.MODEL, s.t, q, r)
-                .run(seen, new double[3], Scaled.start())
-                .smoothed();
+        double[][] found = fit.smoother.again(seen, new double[3]);
         double[][] out = new double[n][];
         for (int i = 0; i < n; i++) {
-            out[i] = SmallMatrix.plus(smoothed[i], SmallMatrix.minus(path[i], found[i]));
+            out[i] = SmallMatrix.plus(fit.smoothed[i], SmallMatrix.minus(path[i], found[i]));
         }
-        double[][] states = s.unscaled(out, bridged);
+        double[][] states = s.unscaled(out, fit.bridged);
         double[] rates = Trend.column(states, 1);
         return new Trend.Path(
                 new SmoothCurve(s.times, Trend.column(states, 0), rates),
                 new SmoothCurve(s.times, rates, Trend.column(states, 2)));
+    }
+
+    /** A path of the model alone; steps of the same length share their matrices. */
+    private static double[][] path(Scaled s, double[] q, Random random) {
+        double[][] path = new double[s.y.length][];
+        path[0] = new double[3];
+        double last = Double.NaN;
+        double[][] root = new double[0][];
+        double[][] transition = root;
+        for (int i = 1; i < path.length; i++) {
+            double dt = s.t[i] - s.t[i - 1];
+            if (!(Math.abs(dt - last) <= 1e-9 * dt)) {
+                root = SmallMatrix.cholesky(Scaled.MODEL.noise(dt));
+                transition = Scaled.MODEL.transition(dt);
+                last = dt;
+            }
+            double size = Math.sqrt(q[i]);
+            double[] push = SmallMatrix.times(
+                    root,
+                    new double[] {size * random.nextGaussian(), size * random.nextGaussian(), size * random.nextGaussian()
+                    });
+            path[i] = SmallMatrix.plus(SmallMatrix.times(transition, path[i - 1]), push);
+        }
+        return path;
     }
 
     /** Whether each time lies between samples close enough to bridge. */

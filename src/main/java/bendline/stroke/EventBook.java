@@ -10,8 +10,8 @@ import java.util.function.ToDoubleFunction;
 /** Writes down a stroke's moments, in clip time, with their uncertainty and what they rest on. */
 final class EventBook {
 
-    /** What comes on top of the draws' spread, in frames: exposure, frame stamps, and what any smoothing does to a corner. */
-    private static final double EXTRA_FRAMES = 0.2;
+    /** Slower pictures than this many seconds apart leave quick moments open by much of a stroke, which is then said. */
+    private static final double COARSE_SECONDS = 0.024;
 
     /** A rod that falls less is held. */
     private static final double HELD = Math.toRadians(2);
@@ -39,12 +39,12 @@ final class EventBook {
                 EventKind.BACKSWING_START,
                 Moments::backswingStart,
                 "the butt's backward rate rises through 10 % of its peak",
-                "the rod was already on its way back when it was first followed");
+                "the rod was not followed from the start of its way back, or only so long before the push that it is another movement");
         drawn(
                 EventKind.BACKSWING_END,
                 Moments::backswingEnd,
                 "the butt's backward rate falls under 10 % of its peak",
-                "the end of the backswing was not followed");
+                "the end of the backswing was not followed, or lies so long before the push that it is another movement");
         drawn(
                 EventKind.REARMOST,
                 Moments::rearmost,
@@ -77,7 +77,7 @@ final class EventBook {
                 "chord ratio back at 0.995",
                 "the rod was not seen to be straight again");
         tipLowest();
-        found(EventKind.CLIP_NOD, all.nod());
+        found(EventKind.CLIP_NOD, Calibration.FITTED.of(EventKind.CLIP_NOD, all.nod(), all.step()));
         return out;
     }
 
@@ -108,7 +108,8 @@ final class EventBook {
             out.put(EventKind.TIP_LOWEST, Event.unknown(EventKind.TIP_LOWEST, why));
             return;
         }
-        double sd = Math.hypot(Spread.of(all.draws().lowest()), EVEN * lowSeconds(angle, release.value(), value));
+        double clues = Math.hypot(Spread.of(all.draws().lowest()), EVEN * lowSeconds(angle, release.value(), value));
+        double sd = Calibration.FITTED.total(EventKind.TIP_LOWEST, clues, all.step());
         boolean cut = angle.end() < release.value() + 1.0 - all.step();
         put(
                 EventKind.TIP_LOWEST,
@@ -148,7 +149,17 @@ final class EventBook {
             out.put(kind, Event.unknown(kind, why));
             return;
         }
-        double total = Math.hypot(sd, EXTRA_FRAMES * all.step());
-        out.put(kind, new Event(kind, seconds * factor, total * factor, frameAt.applyAsInt(seconds), basis));
+        out.put(kind, new Event(kind, seconds * factor, sd * factor, frameAt.applyAsInt(seconds), basis + coarse()));
+    }
+
+    /** What too few pictures a second leave open: a moment between two is as likely anywhere, half a step over the root of three. */
+    private String coarse() {
+        return all.step() < COARSE_SECONDS
+                ? ""
+                : String.format(
+                        Locale.ROOT,
+                        "; %.0f pictures a second can't place it closer than ± %.0f ms",
+                        1 / all.step(),
+                        1000 * all.step() / Math.sqrt(12));
     }
 }

@@ -1,7 +1,9 @@
 package bendline.stroke;
 
+import bendline.geometry.Point;
 import bendline.signal.LocalPolynomial;
 import bendline.signal.PolynomialFit;
+import bendline.signal.RobustLine;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 
@@ -25,27 +27,39 @@ record Launch(Found speedPx, Found angleDeg) {
 
     private static final int LEAST_FRAMES = 3;
 
-    /** What a camera that is not quite square to the cast does to directions. */
+    /** What a camera that is tilted, and a rod of which one does not know how it lies to the camera, leave open in a direction. */
     private static final double CAMERA_DEG = 0.7;
 
-    /** Air drag on a feeder or lead at casting speed, share of its speed lost in a second; a wide guess for the uncertainty. */
-    private static final double DRAG_PER_SECOND = 0.25;
+    /** How far the flight goes from the hand, in rod lengths: by so much what is not known of the view counts more. */
+    private static final double REACH = 1.5;
 
-    static Launch of(RodSeries rod, double step, Found release, Scale scale) {
+    /**
+     * Air drag and the running line's pull on a feeder or lead at casting speed, share of its speed lost in a second, with a wide
+     * guess for the uncertainty. Derived: ρ·CdA·v/(2m) with 6.5 cm², 80 g and 35 m/s gives 0.17, a pull of 0.25 N another 0.09.
+     */
+    private static final double DRAG_PER_SECOND = 0.27;
+
+    private static final double DRAG_SD_PER_SECOND = 0.1;
+
+    /** A rig that lies further than this many uncertainties off its path is another thing. */
+    private static final double STRAY = 4;
+
+    static Launch of(RodSeries rod, double step, Found release, Scale scale, PlaneView view) {
         if (!release.known()) {
             Found none = Found.nothing("needs the moment of release");
             return new Launch(none, none);
         }
-        int[] flight = flight(rod, step, release.value());
+        int[] flight = onThePath(rod, flight(rod, step, release.value()));
         if (flight.length < LEAST_FRAMES) {
             Found none = Found.nothing(
                     "the rig was seen in " + flight.length + " frames of its flight, " + LEAST_FRAMES + " are needed");
             return new Launch(none, none);
         }
-        return measured(rod, flight, release.value(), scale);
+        return measured(rod, flight, release.value(), scale, view);
     }
 
-    private static Launch measured(RodSeries rod, int[] flight, double at, Scale scale) {
+    private static Launch measured(RodSeries rod, int[] flight, double at, Scale scale, PlaneView view) {
+        Point hand = hand(rod, flight);
         double[] t = IntStream.of(flight).mapToDouble(i -> rod.time()[i]).toArray();
         double fall = scale.known() ? 0.5 * GRAVITY / scale.metresPerPixel() : 0;
         double[] x = new double[t.length];
@@ -53,8 +67,9 @@ record Launch(Found speedPx, Found angleDeg) {
         double[] sd = new double[t.length];
         for (int k = 0; k < t.length; k++) {
             int i = flight[k];
-            x[k] = rod.rigX()[i];
-            y[k] = rod.rigY()[i] + fall * (t[k] - at) * (t[k] - at);
+            Point rig = view.square(new Point(rod.rigX()[i], rod.rigY()[i]).minus(hand));
+            x[k] = rig.x();
+            y[k] = rig.y() + fall * (t[k] - at) * (t[k] - at);
             sd[k] = Math.max(0.2, rod.rigSd()[i] / Math.sqrt(2));
         }
         PolynomialFit fx = LocalPolynomial.fit(t, x, sd, at, 1);
@@ -70,13 +85,46 @@ record Launch(Found speedPx, Found angleDeg) {
         String basis = "the rig's path in its first " + t.length + " frames of flight, "
                 + (scale.known() ? "gravity taken out" : "gravity left in, since no length in metres is known");
         double slowed = DRAG_PER_SECOND * middle;
+        double viewed = REACH * 2 * view.sd();
         double gravityDeg = scale.known() ? 0 : 1.5 * middle / 0.1;
         return new Launch(
-                new Found(speed * (1 + slowed), Math.hypot(along, slowed * speed), basis),
+                new Found(
+                        speed * (1 + slowed),
+                        Math.hypot(along, speed * Math.hypot(viewed, DRAG_SD_PER_SECOND * middle)),
+                        basis),
                 new Found(
                         Math.toDegrees(Math.atan2(vy, vx)),
-                        Math.hypot(Math.hypot(Math.toDegrees(across / speed), CAMERA_DEG), gravityDeg),
+                        Math.hypot(
+                                Math.hypot(Math.toDegrees(across / speed), CAMERA_DEG),
+                                Math.hypot(gravityDeg, Math.toDegrees(0.5 * viewed))),
                         basis));
+    }
+
+    /** Where the hand is that the view is known from. */
+    private static Point hand(RodSeries rod, int[] flight) {
+        int near = flight[0];
+        for (int i = flight[0]; i >= 0 && Double.isNaN(rod.gripX()[near]); i--) {
+            near = i;
+        }
+        boolean known = !Double.isNaN(rod.gripX()[near]);
+        return known
+                ? new Point(rod.gripX()[near], rod.gripY()[near])
+                : new Point(rod.rigX()[flight[0]], rod.rigY()[flight[0]]);
+    }
+
+    /** The frames that lie on one path: a line through the middle of them all, from which strays are left out. */
+    private static int[] onThePath(RodSeries rod, int[] flight) {
+        if (flight.length <= LEAST_FRAMES) {
+            return flight;
+        }
+        double[] t = IntStream.of(flight).mapToDouble(i -> rod.time()[i]).toArray();
+        RobustLine x = RobustLine.fit(t, IntStream.of(flight).mapToDouble(i -> rod.rigX()[i]).toArray());
+        RobustLine y = RobustLine.fit(t, IntStream.of(flight).mapToDouble(i -> rod.rigY()[i]).toArray());
+        return IntStream.of(flight)
+                .filter(i -> Math.hypot(
+                                rod.rigX()[i] - x.at(rod.time()[i]), rod.rigY()[i] - y.at(rod.time()[i]))
+                        <= STRAY * (Math.hypot(x.scatter(), y.scatter()) + rod.rigSd()[i]))
+                .toArray();
     }
 
     /** The frames of the first piece of flight in which the rig is seen, without a long gap. */

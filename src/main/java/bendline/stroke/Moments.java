@@ -1,6 +1,7 @@
 package bendline.stroke;
 
 import bendline.signal.SmoothCurve;
+import java.util.Random;
 
 /**
  * The moments of a stroke in real seconds, NaN where there is none, and the peaks they are measured against.
@@ -26,8 +27,7 @@ record Moments(
         double stop,
         double rodStraight) {
 
-    private static final double START_SHARE = 0.1;
-    private static final double STOP_SHARE = 0.2;
+    static final double STOP_SHARE = 0.2;
 
     /** Chord ratio at which a rod counts as straight. */
     static final double STRAIGHT = 0.995;
@@ -59,54 +59,35 @@ record Moments(
         }
     }
 
-    /** Swings of the rate shorter than this share of the way back are slips of the trace, not strokes; real seconds. */
-    private static final double SLIP_SHARE = 0.08;
-
-    private static final double LEAST_SLIP_SECONDS = 0.06;
-    private static final double MOST_SLIP_SECONDS = 0.2;
-
     /** Longest time by which the hand's fastest push comes before the rod turns, real seconds. */
     static final double LONGEST_HAND_LEAD_SECONDS = 0.3;
 
     /** Within this of its rearmost a rod waits: noise must not pick a moment of it. */
     private static final double LEVEL = Math.toRadians(1);
 
-    private static final double LONGEST_CORNER_SECONDS = 0.2;
-
-    /** Longest stroke back that is looked for, real seconds. */
-    private static final double LONGEST_BACKSWING_SECONDS = 8;
+    /** Longest push before the rod turns fastest, real seconds; a slower one is no cast. Common practice, no source. */
+    private static final double LONGEST_PUSH_SECONDS = 1.2;
 
     static Moments find(Curves c, Search s) {
         double fastest = c.forwardRate().argMax(s.turn().start(), s.turn().end());
-        SmoothCurve angle = c.angle().runningMedian(LEAST_SLIP_SECONDS);
+        SmoothCurve angle = c.angle().runningMedian(Backswing.LEAST_SLIP_SECONDS);
         double largest = angle.argMax(Math.max(s.from(), s.turn().start() - 3), fastest);
         double behind = angle.at(largest) - LEVEL;
-        double reached = or(angle.lastRise(behind, s.from(), largest), largest);
-        double left = or(angle.firstFall(behind, largest, fastest), largest);
-        double lowest = angle.argMin(Math.max(s.from(), reached - LONGEST_BACKSWING_SECONDS), reached);
-        SmoothCurve back = c.forwardRate().negated().runningMedian(slip(reached - lowest));
-        double backPeak = back.argMax(lowest, reached);
-        double backRate = back.at(backPeak);
-        double backStart = start(back, s.from(), backPeak);
-        double backEnd = back.firstFall(START_SHARE * backRate, backPeak, fastest);
-        double peak = c.forwardRate().at(fastest);
-        double turnStart = start(c.forwardRate(), backPeak, fastest);
-        double handStart = Double.NaN;
-        if (Double.isNaN(s.leeway().handLead())) {
-            double handPeak = c.handRate()
-                    .argMax(
-                            s.turn().start() - LONGEST_HAND_LEAD_SECONDS,
-                            s.turn().end());
-            handStart = start(c.handRate(), backPeak, handPeak);
-        } else {
-            handStart = turnStart - s.leeway().handLead();
-        }
+        double reached = Curves.or(angle.lastRise(behind, s.from(), largest), largest);
+        double left = Curves.or(angle.firstFall(behind, largest, fastest), largest);
+        double earliest = fastest - LONGEST_PUSH_SECONDS;
+        Backswing back = Backswing.find(c, angle, s, reached);
+        double pushFrom = back.known() ? Math.max(back.peak(), earliest) : earliest;
+        double turnStart = Onset.of(c.forwardRate(), pushFrom, fastest);
+        double handStart = handStart(c, s, pushFrom, turnStart);
         double from = Double.isNaN(turnStart) ? s.turn().start() : turnStart;
         double bend = c.chord().argMin(handStart < from ? handStart : from, s.to());
+        Backswing believed = back.endsSoonBefore(handStart < from ? handStart : from);
+        double arrival = believed.arrivalSpan(fastest);
         return new Moments(
-                backRate,
-                backStart,
-                backEnd + 0.5 * s.leeway().arrival() * arrivalSpan(back, backRate, backPeak, fastest),
+                believed.rate(),
+                believed.start(),
+                believed.end() + 0.5 * s.leeway().arrival() * arrival,
                 0.5 * (reached + left) + 0.5 * s.leeway().waiting() * (left - reached),
                 angle.at(largest),
                 handStart,
@@ -114,44 +95,51 @@ record Moments(
                 fastest,
                 bend,
                 c.chord().argMin(from, s.to()),
-                c.forwardRate()
-                        .firstFall(STOP_SHARE * peak, fastest, c.forwardRate().end()),
+                stop(c, fastest),
                 c.chord().firstRise(STRAIGHT, bend, c.chord().end()));
     }
 
-    /** Time in which the backward rate falls through the neighbourhood of the level that ends the backswing. */
-    private static double arrivalSpan(SmoothCurve back, double rate, double from, double to) {
-        double early = back.firstFall(1.5 * START_SHARE * rate, from, to);
-        double late = back.firstFall(0.5 * START_SHARE * rate, from, to);
-        return late > early ? late - early : 0;
+    private static double handStart(Curves c, Search s, double from, double turnStart) {
+        if (!Double.isNaN(s.leeway().handLead())) {
+            return turnStart - s.leeway().handLead();
+        }
+        double peak = c.handRate()
+                .argMax(s.turn().start() - LONGEST_HAND_LEAD_SECONDS, s.turn().end());
+        return Onset.of(c.handRate(), from, peak);
     }
 
-    private static double slip(double wayBack) {
-        return wayBack > 0
-                ? Math.max(LEAST_SLIP_SECONDS, Math.min(MOST_SLIP_SECONDS, SLIP_SHARE * wayBack))
-                : LEAST_SLIP_SECONDS;
-    }
-
-    private static double or(double found, double other) {
-        return Double.isNaN(found) ? other : found;
-    }
-
-    /**
-     * When a rate last rises through a tenth of its peak. Movements begin with a corner, which smoothing rounds and so makes to
-     * seem early; so where the rise is brisk the moment is taken from the straight line through the rises to two and three
-     * tenths.
-     */
-    static double start(SmoothCurve rate, double from, double peakTime) {
-        double peak = rate.at(peakTime);
-        double own = rate.lastRise(START_SHARE * peak, from, peakTime);
-        double two = rate.firstRise(2 * START_SHARE * peak, own, peakTime);
-        double three = rate.firstRise(3 * START_SHARE * peak, two, peakTime);
-        double line = two - (three - two);
-        return line > own && three - own < LONGEST_CORNER_SECONDS ? line : own;
+    /** When the forward rate first falls under a fifth of its peak. */
+    static double stop(Curves c, double fastest) {
+        double peak = c.forwardRate().at(fastest);
+        return c.forwardRate().firstFall(STOP_SHARE * peak, fastest, c.forwardRate().end());
     }
 
     /** The earlier of the hand's start and the turn's. */
     double forwardStart() {
         return Double.isNaN(handStart) || turnStart < handStart ? turnStart : handStart;
+    }
+
+    /** These drawn moments as far from the nominal ones as they may really lie. */
+    Moments asFarOff(Moments nominal, Calibration c, double step, Random random) {
+        double push = c.drawn(
+                EventKind.FORWARD_START,
+                nominal.forwardStart(),
+                forwardStart(),
+                step,
+                random.nextGaussian());
+        double pushed = push - forwardStart();
+        return new Moments(
+                backRate,
+                c.drawn(EventKind.BACKSWING_START, nominal.backswingStart, backswingStart, step, random.nextGaussian()),
+                c.drawn(EventKind.BACKSWING_END, nominal.backswingEnd, backswingEnd, step, random.nextGaussian()),
+                c.drawn(EventKind.REARMOST, nominal.rearmost, rearmost, step, random.nextGaussian()),
+                rearmostAngle,
+                handStart + pushed,
+                turnStart + pushed,
+                c.drawn(EventKind.FASTEST_TURN, nominal.fastestTurn, fastestTurn, step, random.nextGaussian()),
+                c.drawn(EventKind.PEAK_BEND, nominal.peakBend, peakBend, step, random.nextGaussian()),
+                deepestLoad,
+                c.drawn(EventKind.STOP, nominal.stop, stop, step, random.nextGaussian()),
+                c.drawn(EventKind.ROD_STRAIGHT, nominal.rodStraight, rodStraight, step, random.nextGaussian()));
     }
 }

@@ -1,10 +1,11 @@
 package bendline.stroke;
 
-import bendline.signal.SmoothCurve;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
+import java.util.List;
 
-/** When the line is let go: the rig leaves the circle of its drop round the tip or, where it is not seen, the blank unloads. */
+/** When the line is let go: the rig leaves the circle of its drop round the tip, and the rod unloads. */
 final class ReleaseFinder {
 
     /** How far past the drop a distance must lie to be past it: line stretch and a tip ring's width. */
@@ -33,16 +34,11 @@ final class ReleaseFinder {
     /** How far the drop before the release may differ from the usual one. */
     private static final double LOCAL_DIFFERENCE = 0.2;
 
-    /**
-     * From release to straight, real seconds: 10 to 40 ms where a bent blank is let go on two simulators, and less than nothing
-     * where it has straightened before the line goes.
-     */
-    private static final double UNLOAD_SECONDS = 0.02;
+    /** How likely a rig that seems to leave its circle is the rig. */
+    private static final double TRUST = 0.85;
 
-    private static final double UNLOAD_SD_SECONDS = 0.025;
-
-    /** Longest time in which a blank may unload unseen and its release still be told, real seconds: half a forward stroke. */
-    private static final double LONGEST_UNWATCHED_SECONDS = 0.16;
+    /** What a moment between two frames can be told to by a rig that is small and smears, frames. */
+    private static final double LEAST_FRAMES = 0.35;
 
     private final RodSeries rod;
     private final double step;
@@ -56,11 +52,28 @@ final class ReleaseFinder {
         this.step = step;
     }
 
-    /** The release of a cast whose forward turn peaks at {@code fastest}. */
-    Found find(double fastest, double turnEnd, SmoothCurve chord) {
-        double bend = chord.argMin(fastest, turnEnd + 0.1);
+    /**
+     * The release of a cast whose forward turn peaks at {@code fastest}, by all that tells of it.
+     *
+     * @param stop when the butt stops; NaN where it was not followed so far
+     */
+    Found find(double fastest, double turnEnd, Curves curves, double stop) {
+        double bend = curves.chord().argMin(fastest, turnEnd + 0.1);
         Found byRig = byRig(bend > fastest ? Math.max(fastest, bend - step) : fastest, turnEnd + 0.25);
-        return byRig.known() ? byRig : byBlank(fastest, turnEnd, chord, byRig.basis());
+        Unloading rodItself = new Unloading(rod, step, curves);
+        List<Clue> clues = new ArrayList<>();
+        if (byRig.known()) {
+            clues.add(new Clue(byRig.basis(), byRig.value(), Math.hypot(byRig.sd(), LEAST_FRAMES * step), TRUST));
+        }
+        clues.addAll(rodItself.byBlank(fastest, turnEnd));
+        if (clues.isEmpty()) {
+            return Found.nothing(byRig.basis() + ", and the blank was not seen to unload");
+        }
+        clues.add(rodItself.byStop(stop));
+        Found all = Clues.together(clues);
+        return byRig.known()
+                ? all
+                : new Found(all.value(), all.sd(), byRig.basis() + "; estimated from the blank: " + all.basis());
     }
 
     /**
@@ -180,46 +193,5 @@ final class ReleaseFinder {
         double hi = Math.max(lo, Math.min(t1, latest));
         double sd = Math.max((hi - lo) / Math.sqrt(12), 0.15 * step);
         return new Found(0.5 * (lo + hi), Math.min(sd, (t1 - t0) / 2), basis);
-    }
-
-    /** By the blank: it is straight again a little after nothing pulls at it any more. */
-    private Found byBlank(double fastest, double turnEnd, SmoothCurve chord, String whyNotRig) {
-        double bend = chord.argMin(fastest, turnEnd + 0.1);
-        double straight = chord.firstRise(Moments.STRAIGHT, bend, Math.min(chord.end(), bend + 0.4));
-        if (Double.isNaN(bend) || Double.isNaN(straight)) {
-            return unwatched(bend, whyNotRig);
-        }
-        double release = Math.max(bend, straight - UNLOAD_SECONDS);
-        return new Found(
-                release,
-                Math.hypot(UNLOAD_SD_SECONDS, 0.4 * step),
-                whyNotRig + "; estimated from the blank, which is straight " + Math.round(1000 * UNLOAD_SECONDS) + " ± "
-                        + Math.round(1000 * UNLOAD_SD_SECONDS) + " ms after the line is let go");
-    }
-
-    /** Where the unloading itself was not followed: between the last frame that shows the blank loaded and the next, if straight. */
-    private Found unwatched(double bend, String whyNotRig) {
-        int loaded = -1;
-        for (int i = 0; i < rod.size(); i++) {
-            double chord = rod.chord()[i];
-            if (Double.isNaN(chord) || !(rod.time()[i] >= bend - 0.5 * step)) {
-                continue;
-            }
-            double gap = loaded < 0 ? 0 : rod.time()[i] - rod.time()[loaded];
-            if (loaded >= 0 && chord >= Moments.STRAIGHT && gap <= LONGEST_UNWATCHED_SECONDS) {
-                double middle = rod.time()[loaded] + 0.5 * gap - UNLOAD_SECONDS;
-                return new Found(
-                        Math.max(rod.time()[loaded], middle),
-                        Math.hypot(UNLOAD_SD_SECONDS, gap / Math.sqrt(12)),
-                        whyNotRig
-                                + "; estimated from the blank, which was not followed while it unloaded: loaded before a gap of "
-                                + Math.round(1000 * gap) + " ms, straight after it");
-            }
-            if (chord >= Moments.STRAIGHT || rod.time()[i] > bend + LONGEST_UNWATCHED_SECONDS) {
-                break;
-            }
-            loaded = i;
-        }
-        return Found.nothing(whyNotRig + ", and the blank was not seen to unload");
     }
 }

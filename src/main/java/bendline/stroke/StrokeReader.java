@@ -62,13 +62,13 @@ final class StrokeReader {
         RodSeries rod = whole.slice(first, last + 1);
         StrokeTrends trends = StrokeTrends.of(rod, step);
         Curves curves = trends.curves();
-        Found release = new ReleaseFinder(rod, step).find(turn.fastest(), turn.end(), curves.chord());
+        Found release = release(rod, turn, curves);
         double loadedUntil = release.known() ? release.value() + 0.5 * step : turn.end() + 0.1;
         boolean handTimed = handIsClear(trends, turn);
         Moments.Search search = new Moments.Search(
                 rod.time()[0], turn, loadedUntil, Moments.Leeway.none(handTimed ? Double.NaN : HAND_LEAD_SECONDS));
         Moments moments = Moments.find(curves, search);
-        Draws draws = draws(trends, search, release);
+        Draws draws = draws(trends, search, release, moments);
         Found nod = nod(first, to, trends, release);
         Readings all = new Readings(rod, step, trends, curves, moments, handTimed, release, nod, draws, scale, trace);
         Map<EventKind, Event> events = new EventBook(all, slowMotion.factor(), this::clipFrame).events();
@@ -95,6 +95,12 @@ final class StrokeReader {
                 measures,
                 bend,
                 null);
+    }
+
+    private Found release(RodSeries rod, CastFinder.Candidate turn, Curves curves) {
+        Found clues = new ReleaseFinder(rod, step)
+                .find(turn.fastest(), turn.end(), curves, Moments.stop(curves, turn.fastest()));
+        return Calibration.FITTED.of(EventKind.RELEASE, clues, step);
     }
 
     /**
@@ -140,7 +146,7 @@ final class StrokeReader {
         return best > HAND_CONTRAST * noise;
     }
 
-    private Draws draws(StrokeTrends trends, Moments.Search search, Found release) {
+    private Draws draws(StrokeTrends trends, Moments.Search search, Found release, Moments nominal) {
         List<Moments> moments = new ArrayList<>();
         double[] releases = new double[DRAWS];
         double[] lowest = new double[DRAWS];
@@ -148,7 +154,7 @@ final class StrokeReader {
         Random random = new Random(DRAWS);
         for (int k = 0; k < DRAWS; k++) {
             Curves c = trends.draw(10L * k + 1);
-            Moments m = Moments.find(c, drawn(search, random));
+            Moments m = Moments.find(c, drawn(search, random)).asFarOff(nominal, Calibration.FITTED, step, random);
             releases[k] = release.value() + release.sd() * random.nextGaussian();
             lowest[k] = Numbers.lowest(c, m, releases[k]);
             moments.add(m);

@@ -66,6 +66,7 @@ record StrokeTrends(Trend angle, Trend gripX, Trend chord, Trend lag, Trend tipX
     }
 
     private static Curves curves(Trend.Path angle, Trend.Path grip, Trend.Path chord, Trend.Path lag) {
-        return new Curves(angle.values(), angle.rates().negated(), grip.rates(), chord.values(), lag.values());
+        return new Curves(
+                angle.values(), angle.rates().negated(), grip.rates(), chord.values(), lag.values(), lag.rates());
     }
 }

@@ -37,7 +37,6 @@ final class Faults {
                         Criterion.any(
                                 "the push begins before the rig has settled behind",
                                 "flat-rushed-backswing.settle",
-                                "flat-rushed-backswing.away",
                                 "flat-rushed-backswing.slack"),
                         Criterion.any(
                                 "the blank stays straight early in the sweep and bends late",
@@ -47,8 +46,8 @@ final class Faults {
                 2,
                 List.of(EventKind.BACKSWING_END, EventKind.REARMOST, EventKind.FORWARD_START, EventKind.PEAK_BEND),
                 "Unhurried backswing: tempo {tempo}, and the rig had {settleSeconds} to settle before the push.",
-                "A rig that is still on its way, on a line that is not tight, gives the blank nothing to bend against: the"
-                        + " first part of the sweep moves a straight rod, the bend comes late, and the rig starts its flight"
+                "While the rig is still on its way and the line is slack, your blank has nothing to bend against: the first"
+                        + " part of your sweep moves a straight rod, the bend comes late, and the rig starts its flight"
                         + " slower and less in line.",
                 "Half-power casts with a spoken count: back on one-two-three, wait until you feel the rig pull at the tip,"
                         + " then forward on four. Stop the rod with its tip well above level behind, and let the rig come"
@@ -68,7 +67,7 @@ final class Faults {
                 List.of(EventKind.FORWARD_START, EventKind.FASTEST_TURN),
                 "Tight line at the start of the push: the blank had {earlyLoad} of its deepest compression after a quarter"
                         + " of the sweep.",
-                "The hands spend way on taking up slack. When it is gone the rig is jerked, which strains the leader and"
+                "Your hands spend way on taking up slack. When it is gone the rig is jerked, which strains the leader and"
                         + " throws bait off the hook.",
                 "Without casting: swing the rig back, stop, and wait with the hands still until the tip is drawn back; say"
                         + " \"now\" aloud when you feel it. Then cast at half power, starting the push only on \"now\".");
@@ -85,7 +84,7 @@ final class Faults {
                 2,
                 List.of(EventKind.REARMOST, EventKind.FORWARD_START, EventKind.RELEASE),
                 "Long sweep: the rod turned through {sweepDeg} before the line went.",
-                "Speed takes way as well as force. On a short way the hands must jerk, and the blank is loaded late or not"
+                "Speed takes way as well as force. On a short way your hands must jerk, and the blank is loaded late or not"
                         + " at all.",
                 "Slow casts without aim for distance: reach back until the upper hand is behind the ear, and stop in front"
                         + " at the same mark every time. Lengthen the way first, add speed after.");
@@ -102,8 +101,8 @@ final class Faults {
                 2,
                 List.of(EventKind.FORWARD_START, EventKind.FASTEST_TURN, EventKind.PEAK_BEND, EventKind.RELEASE),
                 "Bend built up early: {halfLoad} of the deepest compression was there at half sweep.",
-                "What is put into the blank late does not come back out before the line goes. Part of the effort stays in"
-                        + " the rod.",
+                "What you put into the blank late does not come back out before the line goes. Part of your effort stays"
+                        + " in the rod.",
                 "Lead with the hands: push the butt forward with the rod angle kept for the first part, feel the bend, and"
                         + " only then turn. Half power, until the bend comes early every time.");
     }
@@ -122,7 +121,7 @@ final class Faults {
                 List.of(EventKind.PEAK_BEND, EventKind.FASTEST_TURN),
                 "Well loaded: the tip trailed the butt by {tipLagDeg} at most.",
                 "A blank that is hardly bent works as a stick: it gives nothing back, and the rig gets only the speed of"
-                        + " the hands.",
+                        + " your hands.",
                 "Build speed through the stroke rather than at its start, and check that rig and rod belong together. Before"
                         + " casts with more power: leader strong enough for the rig's weight, knots wetted and tested, line"
                         + " lying free on the spool, nobody within reach and no overhead line anywhere near. Add power in small"
@@ -139,7 +138,7 @@ final class Faults {
                 2,
                 List.of(EventKind.FORWARD_START, EventKind.FASTEST_TURN, EventKind.RELEASE),
                 "Smooth tip path: it dipped by no more than {tipPathDip} of the free length.",
-                "The rig follows the tip: down first and then up. It loses speed in the bow and swings about on its drop"
+                "The rig follows your tip: down first and then up. It loses speed in the bow and swings about on its drop"
                         + " when the line goes.",
                 "Turn the rod later and the hands further: picture the tip running along a ceiling. Film from the side and"
                         + " look at the tip's path only.");
@@ -196,8 +195,8 @@ final class Faults {
                 2,
                 List.of(EventKind.RELEASE, EventKind.ROD_STRAIGHT, EventKind.TIP_LOWEST),
                 "Rod held after the release, at {heldAngleDeg}.",
-                "The line leaves the spool fastest right after the release. Drawn over a tip ring that points down it rubs"
-                        + " and slaps the blank, and the rig loses distance in every metre.",
+                "Line leaves your spool fastest right after the release. Drawn over a tip ring that points down it rubs and"
+                        + " slaps the blank, and the rig loses distance in every metre.",
                 "Hold the finish: after the release keep the rod pointing after the rig, count \"one-two\" aloud, and lower it"
                         + " only as the rig comes down. Casts at half power first, until the rod stays by itself.");
     }

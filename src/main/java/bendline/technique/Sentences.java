@@ -125,7 +125,8 @@ final class Sentences {
     static String text(double value, String unit) {
         return switch (unit) {
             case "deg" -> String.format(Locale.ROOT, "%.0f°", value);
-            case "deg/s" -> String.format(Locale.ROOT, "%.0f°/s", value);
+            case "deg/s" -> String.format(Locale.ROOT, "%.0f° a second", value);
+            case "1/s" -> String.format(Locale.ROOT, "%.1f a second", value);
             case "s" -> String.format(Locale.ROOT, "%.2f s", value);
             case "1" -> String.format(Locale.ROOT, Math.abs(value) < 1 ? "%.2f" : "%.1f", value);
             default -> String.format(Locale.ROOT, "%.1f %s", value, unit);

@@ -21,6 +21,16 @@ public record Tally(int hits, int of) {
         return new Tally(hits + other.hits, of + other.of);
     }
 
+    /** Wilson's 95 % interval of the share (Journal of the American Statistical Association 22 (1927) 209), low and high. */
+    public double[] interval() {
+        double z = 1.959964;
+        double p = share();
+        double n = of;
+        double middle = (p + z * z / (2 * n)) / (1 + z * z / n);
+        double half = z / (1 + z * z / n) * Math.sqrt(p * (1 - p) / n + z * z / (4 * n * n));
+        return new double[] {middle - half, middle + half};
+    }
+
     /** 0 to 1, or NaN where nothing was counted. */
     public double share() {
         return of == 0 ? Double.NaN : (double) hits / of;

@@ -45,6 +45,28 @@ class FixedIntervalSmootherTest {
     }
 
     @Test
+    void otherSamplesAtTheSamePlacesAreSmoothedAlikeByTheKnownGains() {
+        Random random = new Random(3);
+        int n = 80;
+        double[] first = random.doubles(n).toArray();
+        double[] second = random.doubles(n).toArray();
+        for (int k = 20; k < 33; k++) {
+            first[k] = Double.NaN;
+            second[k] = Double.NaN;
+        }
+        double[] t = unevenTimes(n, random);
+        FixedIntervalSmoother s =
+                new FixedIntervalSmoother(StateModel.integratedNoise(3), t, filled(n, 0.3), filled(n, 1));
+        double[] vague = {1e4, 1e4, 1e4};
+        s.run(first, new double[3], vague);
+        double[][] again = s.again(second, new double[3]);
+        double[][] anew = s.run(second, new double[3], vague).smoothed();
+        for (int k = 0; k < n; k++) {
+            assertThat(again[k]).containsExactly(anew[k], offset(1e-9));
+        }
+    }
+
+    @Test
     void noiselessLineComesBackUnchanged() {
         Random random = new Random(2);
         double[] t = unevenTimes(100, random);

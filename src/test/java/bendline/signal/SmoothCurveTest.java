@@ -79,4 +79,15 @@ class SmoothCurveTest {
         assertThat(median.at(0.5)).isFinite();
         assertThat(median.at(4)).isEqualTo(5, offset(1e-12));
     }
+
+    @Test
+    void theLastLongGapIsFoundAndShortOnesPassedOver() {
+        double[] t = {0, 1, 2, 3, 4, 5, 6, 7, 8};
+        double[] v = {0, Double.NaN, Double.NaN, Double.NaN, 0, 0, Double.NaN, 0, 0};
+        SmoothCurve c = new SmoothCurve(t, v, new double[9]);
+        assertThat(c.lastGapEnd(2.5, 0, 8)).isEqualTo(4);
+        assertThat(c.lastGapEnd(1.5, 0, 8)).isEqualTo(7);
+        assertThat(c.lastGapEnd(5, 0, 8)).isEqualTo(0);
+        assertThat(c.lastGapEnd(2.5, 4, 8)).isEqualTo(4);
+    }
 }

@@ -225,6 +225,16 @@ class StrokeTimerTest {
     }
 
     @Test
+    void aClipOfThirtyPicturesASecondSaysWhatItCannotTime() {
+        Stroke coarse = only(AnalyticStroke.GOOD.trace(30, 1, Side.RIGHT, 0.3, 0, 9), Setup.NONE, 1);
+        Event bend = coarse.event(EventKind.PEAK_BEND);
+        assertThat(bend.basis()).contains("30 pictures a second can't place it closer than ± 10 ms");
+        Stroke fine = only(AnalyticStroke.GOOD.trace(120, 1, Side.RIGHT, 0.3, 0, 9), Setup.NONE, 1);
+        assertThat(fine.event(EventKind.PEAK_BEND).basis()).doesNotContain("pictures a second");
+        assertThat(bend.plusMinusSeconds()).isGreaterThan(fine.event(EventKind.PEAK_BEND).plusMinusSeconds());
+    }
+
+    @Test
     void aGivenSideIsBelieved() {
         Trace trace = AnalyticStroke.GOOD.trace(60, 1, Side.RIGHT, 0.5, 0, 7);
         Setup left = new Setup(null, null, null, null, Side.LEFT, null, List.of());

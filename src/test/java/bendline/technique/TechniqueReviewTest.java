@@ -150,6 +150,22 @@ class TechniqueReviewTest {
     }
 
     @Test
+    void wordsSpeakToTheAnglerAndBlameNobody() {
+        for (Fault f : Faults.ALL) {
+            assertThat((f.cost() + " " + f.drill()).toLowerCase(Locale.ROOT))
+                    .as(f.id())
+                    .containsPattern("\\byour?\\b|hold|feel|picture|cast|push|build")
+                    .doesNotContainPattern("\\b(wrong|bad|poor|fail|mistake|never learn|butt angle|chord)\\b");
+            assertThat(f.cost()).as(f.id()).containsPattern("\\b[Yy]our?\\b");
+            assertThat(f.cost().length()).as(f.id()).isLessThan(320);
+        }
+        Stroke stroke = Strokes.timed(RUSHED, 60, 1, Side.RIGHT);
+        for (Finding f : new TechniqueReview().review(stroke).findings()) {
+            assertThat(f.says()).as(f.id()).doesNotContain("1/s").doesNotContain("deg").doesNotContain("NaN");
+        }
+    }
+
+    @Test
     void drillsThatAddPowerWarn() {
         for (Fault f : Faults.ALL) {
             String drill = f.drill().toLowerCase(Locale.ROOT);
