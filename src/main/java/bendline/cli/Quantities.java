@@ -105,7 +105,7 @@ final class Quantities {
      * @param what with its article, a capital at the head
      */
     static @Nullable String complaint(String what, @Nullable Double value, double min, double max, String unit) {
-        if (value == null || value >= min && value <= max) {
+        if (value == null || (value >= min && value <= max)) {
             return null;
         }
         String said =

@@ -110,7 +110,8 @@ public record Change(String id, String label, Kind kind, Effort effort, String b
         if (shot.rig().tumble() > 0) {
             out.add(stem());
         }
-        if (shot.tackle().line().diameterM() - THINNER_M >= THINNEST_M) {
+        if (KitLimits.leaderHolds(limits, shot.rig().massKg())
+                && shot.tackle().line().diameterM() - THINNER_M >= THINNEST_M) {
             out.add(thinner(shot.tackle().line().diameterM()));
         }
         out.add(lessLoss());
@@ -156,10 +157,13 @@ public record Change(String id, String label, Kind kind, Effort effort, String b
         return new Change(
                 "thinner-line",
                 String.format(
-                        Locale.ROOT, "line of %.2f mm instead of %.2f", 1e3 * (diameterM - THINNER_M), 1e3 * diameterM),
+                        Locale.ROOT,
+                        "line of %.2f mm instead of %.2f, behind a leader fit for the weight",
+                        1e3 * (diameterM - THINNER_M),
+                        1e3 * diameterM),
                 Kind.KIT,
                 Effort.EVENING,
-                "less line to start and less of it in the air; only with a leader that suits the weight",
+                "less line to start and less of it in the air",
                 (s, a, b) -> {
                     Line line = s.tackle().line();
                     double d = Math.max(0.6 * line.diameterM(), line.diameterM() - THINNER_M);

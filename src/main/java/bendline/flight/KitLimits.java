@@ -55,8 +55,13 @@ public final class KitLimits {
     /** Whether nothing that is known of rod and leader forbids a rig so heavy. */
     static boolean carries(Kit kit, double rigKg) {
         Double most = kit.castingKg();
+        return (most == null || rigKg <= most) && leaderHolds(kit, rigKg);
+    }
+
+    /** Whether nothing that is known of the leader says that it is too weak for a rig. */
+    static boolean leaderHolds(Kit kit, double rigKg) {
         Double leader = kit.leaderN();
-        return (most == null || rigKg <= most) && (leader == null || leader >= leaderFor(rigKg));
+        return leader == null || leader >= leaderFor(rigKg);
     }
 
     /** The limits that can be looked at. */

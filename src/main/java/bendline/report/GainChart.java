@@ -134,7 +134,7 @@ final class GainChart {
         java.awt.FontMetrics metrics = new org.jfree.svg.SVGGraphics2D(10, 10).getFontMetrics(size.font());
         List<String> out = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ")) {
+        for (String word : text.split(" ", -1)) {
             // A tenth is kept free: the reader's font may be wider than ours.
             if (line.length() > 0 && 1.1 * metrics.stringWidth(line + " " + word) > size.width()) {
                 out.add(line.toString());

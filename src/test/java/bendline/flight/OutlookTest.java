@@ -181,6 +181,9 @@ class OutlookTest {
         KitLimits.Kit weak = new KitLimits.Kit(0.074, null, null, null, 0.08, null);
         assertThat(Change.all(s, null, BestAngle.of(s), weak)).noneMatch(c -> c.id().equals("heavier-strip"));
         assertThat(Change.all(s, null, BestAngle.of(s), noLimits())).anyMatch(c -> c.id().equals("heavier-strip"));
+        KitLimits.Kit thinLeader = new KitLimits.Kit(0.074, 60.0, null, null, null, null);
+        assertThat(Change.all(s, null, BestAngle.of(s), thinLeader))
+                .noneMatch(c -> c.id().equals("thinner-line") || c.id().equals("heavier-strip"));
     }
 
     private static KitLimits.Kit noLimits() {
