@@ -8,6 +8,9 @@ import java.util.Map;
 /** What the bend of a stroke comes to, in single numbers. */
 final class BendMeasures {
 
+    /** What is left of the phone's angle in a direction, degrees. */
+    private static final double CAMERA_DEG = 1;
+
     private final StrokeReader.Readings all;
     private final Bend bend;
     private final Map<Quantity, Measure> out = new EnumMap<>(Quantity.class);
@@ -104,7 +107,8 @@ final class BendMeasures {
         out.put(
                 Quantity.FORCE_ANGLE_DEG,
                 Quantity.FORCE_ANGLE_DEG.known(
-                        degrees < 0 ? degrees + 360 : degrees, 5, "direction of that force; 0 towards the water, 180 back"));
+                        degrees < 0 ? degrees + 360 : degrees,
+                        Math.hypot(CAMERA_DEG, Math.toDegrees(c.directionSd()[at])), "direction of that force; 0 towards the water, 180 back"));
     }
 
     private void energy() {
