@@ -149,16 +149,19 @@ final class BendMeasures {
         return Double.NaN;
     }
 
-    /** Where it bends when it is bent most, from the arc where no stiffness is known. */
+    /** Where it bends when it is bent most; where no stiffness is known, from the arc and the taper of a blank of that length. */
     private void place() {
         LoadCurve c = bend.load();
-        double centre = at(c, c.bendCentre(), all.moments().peakBend());
+        double peak = all.moments().peakBend();
+        double centre = c.known() ? at(c, c.bendCentre(), peak) : BendPlace.at(bend.arcs(), peak);
         out.put(
                 Quantity.BEND_CENTRE,
                 Double.isNaN(centre)
-                        ? Quantity.BEND_CENTRE.unknown(why())
+                        ? Quantity.BEND_CENTRE.unknown("the blank was not followed at its deepest bend")
                         : Quantity.BEND_CENTRE.known(
-                                centre, 0.04, "mean place of the bend at peakBend, 0 at the hand and 1 at the tip"));
+                                centre,
+                                BendPlace.SD,
+                                "mean place of the bend at peakBend, 0 at the hand and 1 at the tip; the taper is a usual one"));
     }
 
     private void after() {
