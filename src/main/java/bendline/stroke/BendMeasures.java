@@ -8,6 +8,9 @@ import java.util.Map;
 /** What the bend of a stroke comes to, in single numbers. */
 final class BendMeasures {
 
+    /** What is left of the phone's angle in a direction, degrees. */
+    private static final double CAMERA_DEG = 1;
+
     private final StrokeReader.Readings all;
     private final Bend bend;
     private final Map<Quantity, Measure> out = new EnumMap<>(Quantity.class);
@@ -104,7 +107,8 @@ final class BendMeasures {
         out.put(
                 Quantity.FORCE_ANGLE_DEG,
                 Quantity.FORCE_ANGLE_DEG.known(
-                        degrees < 0 ? degrees + 360 : degrees, 5, "direction of that force; 0 towards the water, 180 back"));
+                        degrees < 0 ? degrees + 360 : degrees,
+                        Math.hypot(CAMERA_DEG, Math.toDegrees(c.directionSd()[at])), "direction of that force; 0 towards the water, 180 back"));
     }
 
     private void energy() {
@@ -145,16 +149,19 @@ final class BendMeasures {
         return Double.NaN;
     }
 
-    /** Where it bends when it is bent most, from the arc where no stiffness is known. */
+    /** Where it bends when it is bent most; where no stiffness is known, from the arc and the taper of a blank of that length. */
     private void place() {
         LoadCurve c = bend.load();
-        double centre = at(c, c.bendCentre(), all.moments().peakBend());
+        double peak = all.moments().peakBend();
+        double centre = c.known() ? at(c, c.bendCentre(), peak) : BendPlace.at(bend.arcs(), peak);
         out.put(
                 Quantity.BEND_CENTRE,
                 Double.isNaN(centre)
-                        ? Quantity.BEND_CENTRE.unknown(why())
+                        ? Quantity.BEND_CENTRE.unknown("the blank was not followed at its deepest bend")
                         : Quantity.BEND_CENTRE.known(
-                                centre, 0.04, "mean place of the bend at peakBend, 0 at the hand and 1 at the tip"));
+                                centre,
+                                BendPlace.SD,
+                                "mean place of the bend at peakBend, 0 at the hand and 1 at the tip; the taper is a usual one"));
     }
 
     private void after() {

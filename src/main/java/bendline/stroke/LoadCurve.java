@@ -9,6 +9,7 @@ package bendline.stroke;
  * @param newtons size of the pull
  * @param newtonsSd its 68 % uncertainty
  * @param directionRad where it pulls: 0 towards the water, π/2 up, π back
+ * @param directionSd its 68 % uncertainty, radians
  * @param energyJ energy held in the bend
  * @param energySd its 68 % uncertainty
  * @param bendCentre mean place of the bend, share of the length from hand to tip
@@ -21,6 +22,7 @@ public record LoadCurve(
         double[] newtons,
         double[] newtonsSd,
         double[] directionRad,
+        double[] directionSd,
         double[] energyJ,
         double[] energySd,
         double[] bendCentre,
@@ -30,7 +32,7 @@ public record LoadCurve(
     /** Nothing was read. */
     static LoadCurve nothing(String why) {
         double[] none = {};
-        return new LoadCurve(none, none, none, none, none, none, none, none, none, why);
+        return new LoadCurve(none, none, none, none, none, none, none, none, none, none, why);
     }
 
     /** Whether there is anything. */

@@ -62,7 +62,7 @@ final class LoadReader {
         int n = arcs.size();
         double[] t = arcs.stream().mapToDouble(BendArc::realSeconds).toArray();
         Point[][] pulled = accelerations(t);
-        double[][] raw = new double[7][n];
+        double[][] raw = new double[8][n];
         for (double[] row : raw) {
             Arrays.fill(row, Double.NaN);
         }
@@ -104,6 +104,7 @@ final class LoadReader {
         raw[0][i] = with.newtons();
         raw[1][i] = Math.hypot(with.readSd(), inertia);
         raw[2][i] = with.force().angle();
+        raw[7][i] = with.directionSd();
         energy(raw, i, with);
         raw[6][i] = without.newtons();
     }
@@ -134,6 +135,7 @@ final class LoadReader {
                 raw[0],
                 sd,
                 raw[2],
+                raw[7],
                 raw[3],
                 energySd,
                 raw[5],

@@ -154,5 +154,7 @@ class LoadReaderTest {
         assertThat(bare.told("peakTipForce").value()).isNull();
         assertThat(bare.told("peakTipForce").basis()).contains("nothing-like-it", "did you mean");
         assertThat(bare.told("loadedShare").value()).isNull();
+        double known = casts.get(0).told("bendCentre").value();
+        assertThat(bare.told("bendCentre").value()).isEqualTo(known, within(0.1));
     }
 }
