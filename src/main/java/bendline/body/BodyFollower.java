@@ -7,6 +7,8 @@ import bendline.footage.LumaReader;
 import bendline.geometry.Point;
 import bendline.scene.CameraMotion;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
@@ -20,8 +22,10 @@ import org.jspecify.annotations.Nullable;
  */
 public final class BodyFollower {
 
-    /** Frames looked at side by side, all where the body was in the last frame before them: a fixed number, so that the result does
-     * not depend on the computer. */
+    /**
+     * Frames looked at side by side, all where the body was in the last frame before them: a fixed number, so that the result does
+     * not depend on the computer.
+     */
     private static final int BATCH = 4;
 
     /** Likelihood of a person under which the body is lost. */
@@ -105,14 +109,14 @@ public final class BodyFollower {
         double height = Stature.of(raw);
         List<BodySight> sights = raw.stream().map(s -> weighed(s, height)).toList();
         RodHold hold = HoldReader.of(sights, rods, height);
-        if (!hold.known() && hold.basis().contains("not on the rod")) {
+        if (hold.basis().equals(HoldReader.ELSEWHERE)) {
             return BodyTrace.nobody(asked, hold.basis());
         }
         return new BodyTrace(sights, asked, height, Stature.sd(height), hold, null);
     }
 
     private static BodySight weighed(BodySight s, double height) {
-        Map<Joint, JointSight> joints = new java.util.EnumMap<>(Joint.class);
+        Map<Joint, JointSight> joints = new EnumMap<>(Joint.class);
         s.joints()
                 .forEach((j, sight) -> joints.put(
                         j,
@@ -128,12 +132,12 @@ public final class BodyFollower {
             return exact;
         }
         return rods.values().stream()
-                .min(java.util.Comparator.comparingInt(r -> Math.abs(r.frame() - frame)))
+                .min(Comparator.comparingInt(r -> Math.abs(r.frame() - frame)))
                 .orElseThrow();
     }
 
     private BodySight sight(Frame frame, Body body) {
-        Map<Joint, JointSight> joints = new java.util.EnumMap<>(Joint.class);
+        Map<Joint, JointSight> joints = new EnumMap<>(Joint.class);
         body.joints()
                 .forEach((j, seen) -> joints.put(
                         j,

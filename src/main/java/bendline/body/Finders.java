@@ -4,8 +4,10 @@ import bendline.body.JointFinder.Body;
 import bendline.body.PersonFinder.Person;
 import bendline.footage.Frame;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Queue;
+import org.jspecify.annotations.Nullable;
 
 /**
  * As many joint finders as are used side by side, and one person finder, each made when it is first needed. Owns native memory:
@@ -14,8 +16,8 @@ import java.util.Queue;
 final class Finders implements AutoCloseable {
 
     private final Queue<JointFinder> idle = new ArrayDeque<>();
-    private final java.util.List<JointFinder> all = new java.util.ArrayList<>();
-    private @org.jspecify.annotations.Nullable PersonFinder people;
+    private final List<JointFinder> all = new ArrayList<>();
+    private @Nullable PersonFinder people;
 
     /** The joints of whoever is in one square of some frames, the frames side by side. */
     List<Body> joints(List<Frame> frames, Region region) {

@@ -18,6 +18,9 @@ final class HoldReader {
 
     private static final int FEWEST = 5;
 
+    /** Why nothing is told of a person whose hands are elsewhere. */
+    static final String ELSEWHERE = "the hands of the person who was followed are not on the rod";
+
     private HoldReader() {}
 
     /** Whether one of a body's wrists is near the grip. */
@@ -53,7 +56,7 @@ final class HoldReader {
             return RodHold.unknown("body and rod were seen together in " + both + " frames only");
         }
         if (near < MOSTLY * both) {
-            return RodHold.unknown("the hands of the person who was followed are not on the rod");
+            return RodHold.unknown(ELSEWHERE);
         }
         int decided = left + right;
         if (decided < MOSTLY * both || Math.max(left, right) < 0.8 * decided) {

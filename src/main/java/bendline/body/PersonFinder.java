@@ -5,6 +5,7 @@ import bendline.geometry.Point;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * Finds people in a square of a frame. A person is found where the body is at least a quarter to a third as tall as the square;
@@ -45,13 +46,14 @@ final class PersonFinder implements AutoCloseable {
      * Somebody.
      *
      * @param region square round the whole body, picture pixels
-     * @param face square round the face
+     * @param hips middle of the hips, picture pixels
+     * @param shoulders middle of the shoulders, picture pixels
      * @param score likelihood, 0 to 1
      */
-    record Person(Region region, Region face, double score) {}
+    record Person(Region region, Point hips, Point shoulders, double score) {}
 
     /** One raw answer, in shares of the square searched. */
-    private record Box(double score, double x, double y, double w, double h, Point hips, Point rim) {
+    private record Box(double score, double x, double y, double w, double h, Point hips, Point rim, Point shoulders) {
 
         boolean same(Box o) {
             double across = Math.min(x + w / 2, o.x + o.w / 2) - Math.max(x - w / 2, o.x - o.w / 2);
@@ -90,7 +92,8 @@ final class PersonFinder implements AutoCloseable {
                 boxes[i + 2] / SIZE,
                 boxes[i + 3] / SIZE,
                 new Point(ax + boxes[i + 4] / SIZE, ay + boxes[i + 5] / SIZE),
-                new Point(ax + boxes[i + 6] / SIZE, ay + boxes[i + 7] / SIZE));
+                new Point(ax + boxes[i + 6] / SIZE, ay + boxes[i + 7] / SIZE),
+                new Point(ax + boxes[i + 8] / SIZE, ay + boxes[i + 9] / SIZE));
     }
 
     /** Boxes of one person become their mean, weighted by likelihood. */
@@ -103,18 +106,19 @@ final class PersonFinder implements AutoCloseable {
             List<Box> same =
                     left.stream().filter(b -> b == best || b.same(best)).toList();
             left.removeAll(same);
-            double sum = same.stream().mapToDouble(Box::score).sum();
-            Point hips = new Point(0, 0);
-            Point rim = new Point(0, 0);
-            for (Box b : same) {
-                hips = hips.plus(b.hips().times(b.score() / sum));
-                rim = rim.plus(b.rim().times(b.score() / sum));
-            }
-            double face = Math.max(best.w(), best.h()) * square.side();
-            out.add(new Person(
-                    Region.around(square.inPicture(hips.x(), hips.y()), square.inPicture(rim.x(), rim.y())),
-                    new Region(square.inPicture(best.x(), best.y()), face, 0),
-                    best.score()));
+            Point hips = square.inPicture(mean(same, Box::hips));
+            Point rim = square.inPicture(mean(same, Box::rim));
+            Point shoulders = square.inPicture(mean(same, Box::shoulders));
+            out.add(new Person(Region.around(hips, rim), hips, shoulders, best.score()));
+        }
+        return out;
+    }
+
+    private static Point mean(List<Box> boxes, Function<Box, Point> point) {
+        double sum = boxes.stream().mapToDouble(Box::score).sum();
+        Point out = new Point(0, 0);
+        for (Box b : boxes) {
+            out = out.plus(point.apply(b).times(b.score() / sum));
         }
         return out;
     }

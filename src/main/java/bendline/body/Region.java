@@ -32,4 +32,9 @@ record Region(Point centre, double side, double turn) {
         double s = Math.sin(turn);
         return new Point(centre.x() + c * x - s * y, centre.y() + s * x + c * y);
     }
+
+    /** The same for a point whose coordinates are both from 0 to 1. */
+    Point inPicture(Point share) {
+        return inPicture(share.x(), share.y());
+    }
 }

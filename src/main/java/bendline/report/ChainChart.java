@@ -98,14 +98,17 @@ final class ChainChart {
         double perSecond = plotWidth() / (to - from);
         return LabelLanes.arrange(
                 peaks.stream().mapToDouble(p -> (p.seconds() - from) * perSecond).toArray(),
-                peaks.stream()
-                        .mapToDouble(p -> Math.max(textWidth(p), 2 * p.plusMinusSeconds() * perSecond + 8))
-                        .toArray(),
+                peaks.stream().mapToDouble(this::labelWidth).toArray(),
                 plotWidth());
     }
 
     private double plotWidth() {
         return size.width() - 16;
+    }
+
+    /** Of the name or the bar, whichever is wider. */
+    private double labelWidth(Peak p) {
+        return Math.max(textWidth(p), 2 * p.plusMinusSeconds() * plotWidth() / (to - from) + 8);
     }
 
     private double textWidth(Peak p) {
@@ -118,7 +121,7 @@ final class ChainChart {
     /** A name, the bar of its uncertainty under it, and a thin line down to its mark. */
     private void label(XYPlot plot, Peak p, LabelLanes.Place place, double line) {
         double perUnit = (to - from) / plotWidth();
-        double middle = from + (place.left() + textWidth(p) / 2) * perUnit;
+        double middle = from + (place.left() + labelWidth(p) / 2) * perUnit;
         double at = p.seconds();
         double bar = place.lane() + 0.16;
         plot.addAnnotation(new XYLineAnnotation(at, line, at, bar, new BasicStroke(1f), Palette.RULE.light()));

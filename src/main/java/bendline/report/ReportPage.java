@@ -203,6 +203,13 @@ final class ReportPage {
                         + " far as the phone stood square to the cast. In the fast part of the stroke the blank is bent by"
                         + " its own inertia as well as by the rig. The limits that findings are held against are practice,"
                         + " not law: no measured study of this cast has been published that we know of.");
+        if (analysis.body().trouble() == null) {
+            html.leaf(
+                    "p",
+                    "The pale stick figure is the person whose hands are on the rod. A joint is good to about 3 % of the"
+                            + " person's height; dashes are guesses where a joint is hidden. What turns towards or away from the"
+                            + " phone is not measured. Nothing left this computer.");
+        }
         html.open("dl");
         for (EventKind kind : EventKind.values()) {
             html.leaf("dt", EventWords.label(kind)).leaf("dd", EventWords.meaning(kind));

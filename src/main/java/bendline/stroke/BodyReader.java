@@ -4,6 +4,7 @@ import bendline.body.BodySight;
 import bendline.body.BodyTrace;
 import bendline.body.Joint;
 import bendline.footage.SlowMotion;
+import bendline.geometry.Point;
 import bendline.scene.Setup;
 import bendline.signal.Trend;
 import bendline.trace.Trace;
@@ -11,6 +12,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads what the caster's body did in a cast: heights of the hands, the lower hand's pull, and when each link of the chain is
@@ -94,7 +96,7 @@ public final class BodyReader {
                 TOLD.stream().map(out::get).toList());
     }
 
-    private static @org.jspecify.annotations.Nullable String why(Stroke stroke, BodyTrace body, BodySeries series) {
+    private static @Nullable String why(Stroke stroke, BodyTrace body, BodySeries series) {
         if (body.trouble() != null) {
             return body.trouble();
         }
@@ -165,8 +167,8 @@ public final class BodyReader {
         }
 
         private static double toChest(BodySeries s, BodySight b, Joint wrist) {
-            var shoulders = s.middle(b, Joint.LEFT_SHOULDER);
-            var chest = shoulders.towards(s.middle(b, Joint.LEFT_HIP), CHEST);
+            Point shoulders = s.middle(b, Joint.LEFT_SHOULDER);
+            Point chest = shoulders.towards(s.middle(b, Joint.LEFT_HIP), CHEST);
             return Math.hypot(s.x(b, wrist) - chest.x(), BodySeries.y(b, wrist) - chest.y());
         }
     }

@@ -130,6 +130,28 @@ class BodyReaderTest {
         assertThat(s.measure("hipsBeforeUpperHand").basis()).contains("hips");
     }
 
+    /** The far arm behind the chest, as from a phone on the other side: what needs it is not told, the rest is. */
+    @Test
+    void aHiddenLowerHandIsNotGuessed() {
+        Stroke bare = Strokes.timed(AnalyticStroke.GOOD, FPS, 1, Side.RIGHT);
+        Trace trace = AnalyticStroke.GOOD.trace(FPS, 1, Side.RIGHT, 0.5, 0.02, 31);
+        Stroke s = new BodyReader(trace, Setup.NONE, REAL).read(bare, hiding(body(bare, GOOD, 0.05, Side.RIGHT)));
+        assertThat(s.measure("lowerHandPullSpeed").value()).isNull();
+        assertThat(s.measure("lowerHandPullSpeed").basis()).contains("hidden");
+        assertThat(s.measure("upperHandAgainstHead").value()).isNotNull();
+    }
+
+    private static BodyTrace hiding(BodyTrace body) {
+        List<BodySight> sights = new ArrayList<>();
+        for (BodySight b : body.sights()) {
+            Map<Joint, JointSight> joints = new EnumMap<>(b.joints());
+            JointSight w = b.joint(Joint.LEFT_WRIST);
+            joints.put(Joint.LEFT_WRIST, new JointSight(w.place(), 0.2, 2 * w.sdPx()));
+            sights.add(new BodySight(b.frame(), b.seconds(), b.person(), joints));
+        }
+        return new BodyTrace(sights, body.asked(), body.heightPx(), body.heightSdPx(), body.hands(), null);
+    }
+
     @Test
     void withoutABodyEveryMeasureOfItHasTheReason() {
         Stroke bare = Strokes.timed(AnalyticStroke.GOOD, FPS, 1, Side.RIGHT);
