@@ -52,7 +52,8 @@ public final class ArchiveReader {
             return new Taken(counts[0], counts[1], copied);
         } catch (IOException e) {
             throw new BookException(
-                    "The archive " + archive + " can't be taken in (" + e.getMessage() + "); nothing was written down.", e);
+                    "The archive " + archive + " can't be taken in (" + e.getMessage() + "); nothing was written down.",
+                    e);
         }
     }
 
@@ -67,8 +68,10 @@ public final class ArchiveReader {
             if (!root.path("format").asText().equals(Tables.FORMAT)
                     || root.path("schema").asInt(0) < 1
                     || root.path("schema").asInt() > Schema.NEWEST) {
-                throw new BookException("The archive " + archive + " is of format " + root.path("format").asText("none")
-                        + ", schema " + root.path("schema").asText("none") + ", and this Bendline reads " + Tables.FORMAT
+                throw new BookException("The archive " + archive + " is of format "
+                        + root.path("format").asText("none")
+                        + ", schema " + root.path("schema").asText("none") + ", and this Bendline reads "
+                        + Tables.FORMAT
                         + " up to schema " + Schema.NEWEST + "; use a newer one.");
             }
             return root;
@@ -79,7 +82,9 @@ public final class ArchiveReader {
     private static Set<String> named(JsonNode root) {
         Set<String> out = new TreeSet<>();
         root.path("tables").path("clip").forEach(r -> out.add(r.path("file").asText()));
-        root.path("tables").path("analysis").forEach(r -> out.add(r.path("folder").asText()));
+        root.path("tables")
+                .path("analysis")
+                .forEach(r -> out.add(r.path("folder").asText()));
         return out;
     }
 
@@ -101,7 +106,8 @@ public final class ArchiveReader {
         Files.createDirectories(to.getParent());
         try (InputStream in = zip.getInputStream(entry)) {
             String sha = Whole.write(to, in::transferTo);
-            if (entry.getName().startsWith(ClipShelf.FOLDER) && !entry.getName().startsWith("clips/" + sha.substring(0, 16))) {
+            if (entry.getName().startsWith(ClipShelf.FOLDER)
+                    && !entry.getName().startsWith("clips/" + sha.substring(0, 16))) {
                 Files.delete(to);
                 throw new IOException("the clip " + entry.getName() + " is damaged in it");
             }

@@ -44,7 +44,11 @@ final class ArchiveWriter {
             try {
                 Map<String, Object> tables = new LinkedHashMap<>();
                 for (String table : Tables.IN_ORDER) {
-                    tables.put(table, h.createQuery("SELECT * FROM " + table + " ORDER BY id").mapToMap().list());
+                    tables.put(
+                            table,
+                            h.createQuery("SELECT * FROM " + table + " ORDER BY id")
+                                    .mapToMap()
+                                    .list());
                 }
                 return new Snapshot(tables, Rows.entries(h, Selection.ALL));
             } finally {
@@ -70,7 +74,12 @@ final class ArchiveWriter {
             root.put("format", Tables.FORMAT);
             root.put("schema", Schema.NEWEST);
             root.put("tables", all.tables());
-            text(zip, ROWS, new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT).writeValueAsString(root) + "\n");
+            text(
+                    zip,
+                    ROWS,
+                    new ObjectMapper()
+                                    .enable(SerializationFeature.INDENT_OUTPUT)
+                                    .writeValueAsString(root) + "\n");
             try (InputStream schema = ArchiveWriter.class.getResourceAsStream(SCHEMA)) {
                 text(zip, SCHEMA, new String(schema.readAllBytes(), StandardCharsets.UTF_8));
             }
@@ -110,9 +119,25 @@ final class ArchiveWriter {
                 .builder()
                 .setRecordSeparator('\n')
                 .setHeader(
-                        "cast", "day", "person", "place", "water", "wind_mps", "wind_from_deg", "kit", "rod", "line",
-                        "rig_loaded_g", "technique", "distance_m", "distance_sd_m", "distance_how", "hit_clip", "bait_on",
-                        "clip", "notes")
+                        "cast",
+                        "day",
+                        "person",
+                        "place",
+                        "water",
+                        "wind_mps",
+                        "wind_from_deg",
+                        "kit",
+                        "rod",
+                        "line",
+                        "rig_loaded_g",
+                        "technique",
+                        "distance_m",
+                        "distance_sd_m",
+                        "distance_how",
+                        "hit_clip",
+                        "bait_on",
+                        "clip",
+                        "notes")
                 .get();
         CSVPrinter printer = new CSVPrinter(out, format);
         for (Entry e : entries) {

@@ -35,7 +35,10 @@ public final class BookCheck {
             List<String> says = new ArrayList<>(
                     h.createQuery("PRAGMA integrity_check").mapTo(String.class).list());
             says.remove("ok");
-            h.createQuery("PRAGMA foreign_key_check").mapToMap().list().forEach(r -> says.add("a row names another that is gone: " + r));
+            h.createQuery("PRAGMA foreign_key_check")
+                    .mapToMap()
+                    .list()
+                    .forEach(r -> says.add("a row names another that is gone: " + r));
             return says;
         });
     }

@@ -12,4 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param doneOn {@code YYYY-MM-DD}; null while it is open
  */
 public record Drill(
-        String id, @Nullable String personId, String what, String setOn, @Nullable String doneOn) {}
+        String id,
+        @Nullable String personId,
+        String what,
+        String setOn,
+        @Nullable String doneOn) {}

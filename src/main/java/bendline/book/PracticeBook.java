@@ -165,7 +165,8 @@ public final class PracticeBook {
 
     /** Writes down a person, or finds the one of that name. */
     public Person person(Person wanted) {
-        return write(h -> Rows.named(h, "person", wanted.name(), Person.class).orElseGet(() -> Rows.insert(h, "person", wanted)));
+        return write(h ->
+                Rows.named(h, "person", wanted.name(), Person.class).orElseGet(() -> Rows.insert(h, "person", wanted)));
     }
 
     /** Writes down a technique, or finds the one of that name; words given replace those that were there. */
@@ -273,9 +274,10 @@ public final class PracticeBook {
 
     /** Writes down what is known better now of a cast: everything but where it belongs and what shows it. */
     public void change(Throw cast) {
-        write(h -> h.createUpdate("UPDATE throw SET kit_id = :kitId, technique_id = :techniqueId, distance_m = :distanceM,"
-                        + " distance_how = :distanceHow, distance_sd_m = :distanceSdM, hit_clip = :hitClip,"
-                        + " bait_on = :baitOn, notes = :notes WHERE id = :id")
+        write(h -> h.createUpdate(
+                        "UPDATE throw SET kit_id = :kitId, technique_id = :techniqueId, distance_m = :distanceM,"
+                                + " distance_how = :distanceHow, distance_sd_m = :distanceSdM, hit_clip = :hitClip,"
+                                + " bait_on = :baitOn, notes = :notes WHERE id = :id")
                 .bindMethods(cast)
                 .execute());
     }

@@ -35,8 +35,8 @@ final class Schema {
 
     /** The same up to a step, which lets tests make old books. */
     static void upgrade(DataSource data, Path book, int step) {
-        try (FileChannel channel = FileChannel.open(
-                        book.resolve(".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        try (FileChannel channel =
+                        FileChannel.open(book.resolve(".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
                 FileLock lock = channel.lock()) {
             int now = step(data);
             if (now > NEWEST) {

@@ -81,7 +81,8 @@ final class BookAddCommand implements Callable<Integer> {
         List<Clip> added = new ArrayList<>();
         for (int i = 0; i < Math.max(1, clips.size()); i++) {
             Clip clip = clips.isEmpty() ? null : book.keep(clips.get(i));
-            if (clip != null && book.entries(bendline.book.Selection.ALL).stream().anyMatch(e -> clip.equals(e.clip()))) {
+            if (clip != null
+                    && book.entries(bendline.book.Selection.ALL).stream().anyMatch(e -> clip.equals(e.clip()))) {
                 say("In the book already: " + clip.name());
                 continue;
             }
@@ -134,7 +135,8 @@ final class BookAddCommand implements Callable<Integer> {
             List<Path> inside = ClipFolder.clips(p);
             if (inside.isEmpty()) {
                 throw new ParameterException(
-                        spec.commandLine(), "The folder " + p + " holds no clip (mp4, mov, m4v, avi, mkv, webm); name another.");
+                        spec.commandLine(),
+                        "The folder " + p + " holds no clip (mp4, mov, m4v, avi, mkv, webm); name another.");
             }
             out.addAll(inside);
         }

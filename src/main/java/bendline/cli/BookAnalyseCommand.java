@@ -19,7 +19,8 @@ import picocli.CommandLine.Spec;
 /** Analyses clips of the book that this version has not seen yet. */
 @Command(
         name = "analyse",
-        description = "Analyse the clips that this version of the program has not analysed yet; results of others are kept.",
+        description =
+                "Analyse the clips that this version of the program has not analysed yet; results of others are kept.",
         mixinStandardHelpOptions = true,
         sortOptions = false)
 final class BookAnalyseCommand implements Callable<Integer> {
@@ -45,7 +46,8 @@ final class BookAnalyseCommand implements Callable<Integer> {
         PracticeBook book = books.open();
         Selection selection = which == null ? Selection.ALL : Selection.parse(which);
         List<Clip> clips = book.entries(selection).stream()
-                .filter(e -> all || e.analysis() == null || !e.analysis().program().equals(BookAnalysis.program()))
+                .filter(e ->
+                        all || e.analysis() == null || !e.analysis().program().equals(BookAnalysis.program()))
                 .map(Entry::clip)
                 .filter(Objects::nonNull)
                 .distinct()

@@ -78,7 +78,8 @@ final class BookAnalysis {
 
     /** What the kit says goes before nothing; a cast whose kit isn't written down is analysed without. */
     private static Setup setup(List<Entry> entries) {
-        Optional<Kit> kit = entries.stream().map(Entry::kit).filter(k -> k != null).findFirst();
+        Optional<Kit> kit =
+                entries.stream().map(Entry::kit).filter(k -> k != null).findFirst();
         return kit.map(k -> new Setup(
                         k.rodLengthM(), k.freeLengthM(), k.dropM(), kilograms(k.rigLoadedG()), null, null, List.of()))
                 .orElse(Setup.NONE);

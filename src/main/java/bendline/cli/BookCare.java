@@ -122,7 +122,8 @@ final class BookCare {
             damage.forEach(d -> out.println("Damaged: " + d));
             check.missingClips().forEach(c -> out.println("Missing clip: " + c.name() + " (" + c.file() + ")"));
             check.missingAnalyses().forEach(a -> out.println("Missing analysis: " + a.folder()));
-            check.leftOvers().forEach(p -> out.println("Left over from a program that was stopped, can be deleted: " + p));
+            check.leftOvers()
+                    .forEach(p -> out.println("Left over from a program that was stopped, can be deleted: " + p));
             boolean sound = damage.isEmpty()
                     && check.missingClips().isEmpty()
                     && check.missingAnalyses().isEmpty();

@@ -48,7 +48,8 @@ final class BookCasts {
 
     /** The cast with all that is written down around it. */
     Cast cast(Entry e, Optional<ReadCast> read) {
-        Cast.Turn turn = new Cast.Turn(e.session().day() + " " + e.session().name(), e.cast().number());
+        Cast.Turn turn = new Cast.Turn(
+                e.session().day() + " " + e.session().name(), e.cast().number());
         Wind wind = wind(e.session());
         Measure distance = distance(e.cast());
         Map<Condition, String> told = conditions(e);

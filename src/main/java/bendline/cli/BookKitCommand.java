@@ -43,7 +43,10 @@ final class BookKitCommand implements Callable<Integer> {
     @Option(names = "--reel", paramLabel = "TEXT")
     private @Nullable String reel;
 
-    @Option(names = "--turn-length", paramLabel = "M", description = "Line that a turn of the handle brings in, metres.")
+    @Option(
+            names = "--turn-length",
+            paramLabel = "M",
+            description = "Line that a turn of the handle brings in, metres.")
     private @Nullable Double turnM;
 
     @Option(names = "--line", paramLabel = "TEXT")
@@ -80,7 +83,13 @@ final class BookKitCommand implements Callable<Integer> {
         try {
             // The same limits as an analysis has, told now rather than when the first clip is analysed.
             new bendline.scene.Setup(
-                    rodLengthM, freeLengthM, dropM, rigLoadedG == null ? null : rigLoadedG / 1000, null, null, java.util.List.of());
+                    rodLengthM,
+                    freeLengthM,
+                    dropM,
+                    rigLoadedG == null ? null : rigLoadedG / 1000,
+                    null,
+                    null,
+                    java.util.List.of());
         } catch (IllegalArgumentException e) {
             throw new picocli.CommandLine.ParameterException(spec.commandLine(), "The " + e.getMessage() + ".");
         }

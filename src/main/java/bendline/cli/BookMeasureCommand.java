@@ -44,7 +44,8 @@ final class BookMeasureCommand implements Callable<Integer> {
         Throw old = entry.cast();
         String technique = cast.technique == null
                 ? old.techniqueId()
-                : book.technique(new Technique(UUID.randomUUID().toString(), cast.technique, "")).id();
+                : book.technique(new Technique(UUID.randomUUID().toString(), cast.technique, ""))
+                        .id();
         book.change(new Throw(
                 old.id(),
                 old.sessionId(),

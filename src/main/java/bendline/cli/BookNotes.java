@@ -36,8 +36,8 @@ final class BookNotes {
         return book.kit().stream()
                 .filter(k -> k.name().equals(name))
                 .findFirst()
-                .orElseThrow(() -> new bendline.book.BookException(
-                        "There is no kit named " + name + " in the book; write it down first with book kit \"" + name + "\"."));
+                .orElseThrow(() -> new bendline.book.BookException("There is no kit named " + name
+                        + " in the book; write it down first with book kit \"" + name + "\"."));
     }
 
     static String distance(double metres, @Nullable Double plusMinus) {
@@ -51,7 +51,11 @@ final class BookNotes {
         Throw t = e.cast();
         StringBuilder out = new StringBuilder(e.name());
         if (t.distanceM() != null) {
-            out.append("  ").append(distance(t.distanceM(), t.distanceSdM())).append(" (").append(t.distanceHow()).append(')');
+            out.append("  ")
+                    .append(distance(t.distanceM(), t.distanceSdM()))
+                    .append(" (")
+                    .append(t.distanceHow())
+                    .append(')');
         }
         part(out, "kit ", e.kit() == null ? null : e.kit().name());
         part(out, "technique ", e.technique() == null ? null : e.technique().name());
@@ -134,15 +138,16 @@ final class BookNotes {
 
         private static String words(Session s, PracticeBook book) {
             StringBuilder out = new StringBuilder(s.name());
-            book.people().stream()
-                    .filter(p -> p.id().equals(s.personId()))
-                    .forEach(p -> part(out, "", p.name()));
+            book.people().stream().filter(p -> p.id().equals(s.personId())).forEach(p -> part(out, "", p.name()));
             part(out, "", s.place());
             part(out, "", s.water());
             part(out, "wind ", wind(s));
             Selection own = new Selection(s.name(), null, null, null, null, null);
             int casts = book.entries(own).size();
-            return out.append("; ").append(casts).append(casts == 1 ? " cast" : " casts").toString();
+            return out.append("; ")
+                    .append(casts)
+                    .append(casts == 1 ? " cast" : " casts")
+                    .toString();
         }
     }
 
@@ -182,7 +187,9 @@ final class BookNotes {
                 book.person(new Person(UUID.randomUUID().toString(), name, handed, ""));
             }
             book.people()
-                    .forEach(p -> spec.commandLine().getOut().println(p.name() + (p.handed() == null ? "" : ", " + p.handed() + "-handed")));
+                    .forEach(p -> spec.commandLine()
+                            .getOut()
+                            .println(p.name() + (p.handed() == null ? "" : ", " + p.handed() + "-handed")));
             return ExitStatus.DONE;
         }
     }
@@ -213,7 +220,9 @@ final class BookNotes {
                 book.technique(new Technique(UUID.randomUUID().toString(), name, what));
             }
             book.techniques()
-                    .forEach(t -> spec.commandLine().getOut().println(t.name() + (t.what().isEmpty() ? "" : ": " + t.what())));
+                    .forEach(t -> spec.commandLine()
+                            .getOut()
+                            .println(t.name() + (t.what().isEmpty() ? "" : ": " + t.what())));
             return ExitStatus.DONE;
         }
     }
@@ -248,13 +257,15 @@ final class BookNotes {
             if (what != null && !done) {
                 String who = person == null
                         ? null
-                        : book.person(new Person(UUID.randomUUID().toString(), person, null, "")).id();
+                        : book.person(new Person(UUID.randomUUID().toString(), person, null, ""))
+                                .id();
                 book.drill(new Drill(UUID.randomUUID().toString(), who, what, today, null));
             }
             book.drills()
                     .forEach(d -> spec.commandLine()
                             .getOut()
-                            .println((d.doneOn() == null ? "open since " + d.setOn() : "done on " + d.doneOn()) + ": " + d.what()));
+                            .println((d.doneOn() == null ? "open since " + d.setOn() : "done on " + d.doneOn()) + ": "
+                                    + d.what()));
             return ExitStatus.DONE;
         }
     }

@@ -11,7 +11,8 @@ final class BookOptions {
     @Option(
             names = "--book",
             paramLabel = "DIR",
-            description = "Folder of the practice book; else the one that BENDLINE_BOOK names, else bendline-book in your home.")
+            description =
+                    "Folder of the practice book; else the one that BENDLINE_BOOK names, else bendline-book in your home.")
     private @Nullable Path book;
 
     Path folder() {

@@ -43,7 +43,10 @@ final class BookTrendCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "MEASURE", description = "distance, or the id of a measure, for example tempo.")
+    @Parameters(
+            index = "0",
+            paramLabel = "MEASURE",
+            description = "distance, or the id of a measure, for example tempo.")
     private String measure;
 
     @Parameters(index = "1", arity = "0..1", paramLabel = "SELECTION", description = "Which casts; all unless told.")
@@ -83,9 +86,8 @@ final class BookTrendCommand implements Callable<Integer> {
                     by,
                     LocalDate.now(ZoneId.systemDefault()).toString()));
         }
-        Optional<Target> remembered = book.targets().stream()
-                .filter(t -> t.measure().equals(measure))
-                .reduce((first, second) -> second);
+        Optional<Target> remembered =
+                book.targets().stream().filter(t -> t.measure().equals(measure)).reduce((first, second) -> second);
         Double aim = remembered.map(Target::value).orElse(null);
         LocalDate until = day != null
                 ? day
@@ -109,8 +111,9 @@ final class BookTrendCommand implements Callable<Integer> {
         return casts.stream()
                 .flatMap(c -> c.measure(measure).stream())
                 .findFirst()
-                .orElseThrow(() -> new bendline.compare.ComparisonException("No analysed cast of the book knows the measure "
-                        + measure + "; name distance or an id from analysis.json, for example tempo."));
+                .orElseThrow(
+                        () -> new bendline.compare.ComparisonException("No analysed cast of the book knows the measure "
+                                + measure + "; name distance or an id from analysis.json, for example tempo."));
     }
 
     private static List<Forecast> ahead(SessionTrend trend, @Nullable LocalDate until, @Nullable Double aim) {

@@ -94,7 +94,8 @@ final class CastOptions {
             if (turns != null) {
                 Double length = turnM != null ? turnM : with == null ? null : with.turnM();
                 if (length == null) {
-                    throw wrongUse("--turns needs the line that a turn brings in; add --turn-length M, or kit that has it.");
+                    throw wrongUse(
+                            "--turns needs the line that a turn brings in; add --turn-length M, or kit that has it.");
                 }
                 return Distance.turns(turns, length);
             }

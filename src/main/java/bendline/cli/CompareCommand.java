@@ -57,21 +57,24 @@ final class CompareCommand implements Callable<Integer> {
             names = "--measures",
             split = ",",
             paramLabel = "ID",
-            description = "The measures to give a verdict on, chosen before looking; the fewer, the sooner a change shows. Usual: "
-                    + "distance, tempo, settleSeconds, compression, halfLoad, buttAngleAtReleaseDeg, fallAt250msDeg, launchSpeed.")
+            description =
+                    "The measures to give a verdict on, chosen before looking; the fewer, the sooner a change shows. Usual: "
+                            + "distance, tempo, settleSeconds, compression, halfLoad, buttAngleAtReleaseDeg, fallAt250msDeg, launchSpeed.")
     private @Nullable List<String> measures;
 
     @Option(
             names = "--paired",
             paramLabel = "auto|yes|no",
-            description = "Hold each cast against its neighbour: where casts alternate in the book (auto, the default), first"
-                    + " with first and so on (yes), never (no).")
+            description =
+                    "Hold each cast against its neighbour: where casts alternate in the book (auto, the default), first"
+                            + " with first and so on (yes), never (no).")
     private String paired = "auto";
 
     @Option(
             names = "--analyses",
             paramLabel = "DIR",
-            description = "Where analyses of clips are left, and found again by the next comparison; else DIR-analyses.")
+            description =
+                    "Where analyses of clips are left, and found again by the next comparison; else DIR-analyses.")
     private @Nullable Path analyses;
 
     @Mixin
@@ -104,14 +107,14 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private Comparer comparer() {
-        Comparer.Pairing pairing =
-                switch (paired) {
-                    case "auto" -> Comparer.Pairing.WHERE_THEY_ALTERNATE;
-                    case "yes" -> Comparer.Pairing.IN_ORDER;
-                    case "no" -> Comparer.Pairing.NEVER;
-                    default -> throw new ParameterException(
-                            spec.commandLine(), "--paired is auto, yes or no, not \"" + paired + "\".");
-                };
+        Comparer.Pairing pairing = switch (paired) {
+            case "auto" -> Comparer.Pairing.WHERE_THEY_ALTERNATE;
+            case "yes" -> Comparer.Pairing.IN_ORDER;
+            case "no" -> Comparer.Pairing.NEVER;
+            default ->
+                throw new ParameterException(
+                        spec.commandLine(), "--paired is auto, yes or no, not \"" + paired + "\".");
+        };
         return new Comparer(measures == null ? Family.USUAL : measures, pairing, StillAir.UNMODELLED);
     }
 

@@ -36,7 +36,8 @@ final class SessionOptions {
     @Option(
             names = "--wind-from",
             paramLabel = "DEG",
-            description = "Where it comes from, seen along the cast: 0 in the face, 90 from the right, 180 from behind.")
+            description =
+                    "Where it comes from, seen along the cast: 0 in the face, 90 from the right, 180 from behind.")
     private @Nullable Double windFromDeg;
 
     @Option(names = "--camera-side", paramLabel = "TEXT", description = "On which side of the angler the phone stands.")
@@ -83,7 +84,8 @@ final class SessionOptions {
     private void check(String what, @Nullable Double value, double most, String unit) {
         if (value != null && !(value >= 0 && value <= most)) {
             throw new ParameterException(
-                    spec.commandLine(), "The " + what + " " + value + " is outside 0 to " + Math.round(most) + " " + unit + ".");
+                    spec.commandLine(),
+                    "The " + what + " " + value + " is outside 0 to " + Math.round(most) + " " + unit + ".");
         }
     }
 

@@ -83,7 +83,9 @@ final class SetReader {
         List<Cast> set = new ArrayList<>();
         all.forEach((e, read) -> set.add(casts.cast(e, read)));
         List<ReadCast> read = all.values().stream().flatMap(Optional::stream).toList();
-        if (!set.isEmpty() && read.isEmpty() && set.stream().allMatch(c -> c.distance().value() == null)) {
+        if (!set.isEmpty()
+                && read.isEmpty()
+                && set.stream().allMatch(c -> c.distance().value() == null)) {
             throw new ComparisonException("None of the " + set.size() + " casts of " + selection
                     + " has been analysed or measured; run book analyse, or write down distances with book measure.");
         }
@@ -113,8 +115,9 @@ final class SetReader {
             }
         }
         if (out.isEmpty()) {
-            throw new ComparisonException("The folder " + path
-                    + " holds neither analyses nor clips; name a folder that analyse wrote, one of such folders, or one of clips.");
+            throw new ComparisonException(
+                    "The folder " + path
+                            + " holds neither analyses nor clips; name a folder that analyse wrote, one of such folders, or one of clips.");
         }
         return out;
     }

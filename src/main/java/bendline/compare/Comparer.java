@@ -46,8 +46,7 @@ public final class Comparer {
         Distances distances = Distances.of(first, second, stillAir);
         CastSet a = distances.a();
         CastSet b = distances.b();
-        Sequence sequence =
-                pairing == Pairing.IN_ORDER ? Sequence.paired(a, b) : Sequence.of(a, b);
+        Sequence sequence = pairing == Pairing.IN_ORDER ? Sequence.paired(a, b) : Sequence.of(a, b);
         boolean paired = pairing != Pairing.NEVER && sequence.kind() == Sequence.Kind.ALTERNATING;
         List<Difference> all = new ArrayList<>();
         for (String id : ids(a, b)) {
@@ -57,8 +56,9 @@ public final class Comparer {
             }
         }
         if (all.isEmpty()) {
-            throw new ComparisonException("No measure is known in two casts of " + a.label() + " and in two of "
-                    + b.label() + ", so there is nothing to compare; film the casts the same way, or measure distances.");
+            throw new ComparisonException(
+                    "No measure is known in two casts of " + a.label() + " and in two of " + b.label()
+                            + ", so there is nothing to compare; film the casts the same way, or measure distances.");
         }
         List<Difference> judged = new Verdicts(paired).judge(all);
         List<String> looked = family.stream().filter(id -> known(judged, id)).toList();
@@ -107,13 +107,9 @@ public final class Comparer {
         }
         Set<String> names = new HashSet<>();
         a.casts().forEach(c -> names.add(c.name()));
-        b.casts().stream()
-                .filter(c -> names.contains(c.name()))
-                .findFirst()
-                .ifPresent(c -> {
-                    throw new ComparisonException(
-                            "The cast " + c.name() + " is in both sets; choose sets that share no cast.");
-                });
+        b.casts().stream().filter(c -> names.contains(c.name())).findFirst().ifPresent(c -> {
+            throw new ComparisonException("The cast " + c.name() + " is in both sets; choose sets that share no cast.");
+        });
     }
 
     /** The family first, then everything else that both know. */

@@ -75,8 +75,7 @@ final class Power {
         if (powerOfChange.applyAsDouble(MOST_SCATTERS) < WANTED) {
             return Double.NaN;
         }
-        return new BrentSolver(1e-7)
-                .solve(100, c -> powerOfChange.applyAsDouble(c) - WANTED, 0, MOST_SCATTERS);
+        return new BrentSolver(1e-7).solve(100, c -> powerOfChange.applyAsDouble(c) - WANTED, 0, MOST_SCATTERS);
     }
 
     /**

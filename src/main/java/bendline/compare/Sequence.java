@@ -72,7 +72,8 @@ public record Sequence(Kind kind, List<Pair> pairs, double gap) {
     /** The pairs that were told to be such: first with first, second with second. */
     static Sequence paired(CastSet a, CastSet b) {
         if (a.casts().size() != b.casts().size()) {
-            throw new ComparisonException("Pairs need as many casts in one set as in the other, and " + a.label() + " has "
+            throw new ComparisonException("Pairs need as many casts in one set as in the other, and " + a.label()
+                    + " has "
                     + a.casts().size() + ", " + b.label() + " has " + b.casts().size()
                     + "; leave out the odd ones, or compare them as two sets.");
         }
@@ -100,13 +101,17 @@ public record Sequence(Kind kind, List<Pair> pairs, double gap) {
 
     private static Kind kind(List<Placed> all) {
         boolean together = all.stream().map(p -> p.turn().session()).distinct().count()
-                < all.stream().map(p -> p.turn().session() + "/" + p.ofB()).distinct().count();
+                < all.stream()
+                        .map(p -> p.turn().session() + "/" + p.ofB())
+                        .distinct()
+                        .count();
         if (!together) {
             return Kind.APART;
         }
         int changes = 0;
         for (int i = 1; i < all.size(); i++) {
-            boolean same = all.get(i).turn().session().equals(all.get(i - 1).turn().session());
+            boolean same =
+                    all.get(i).turn().session().equals(all.get(i - 1).turn().session());
             changes += same && all.get(i).ofB() != all.get(i - 1).ofB() ? 1 : 0;
         }
         long sessions = all.stream().map(p -> p.turn().session()).distinct().count();

@@ -86,13 +86,7 @@ public record SessionTrend(
         double half = line.getSlopeConfidenceInterval(1 - LEVEL);
         double slope = line.getSlope();
         return new SessionTrend(
-                id,
-                label,
-                unit,
-                outings,
-                MONTH_DAYS * slope,
-                MONTH_DAYS * (slope - half),
-                MONTH_DAYS * (slope + half));
+                id, label, unit, outings, MONTH_DAYS * slope, MONTH_DAYS * (slope - half), MONTH_DAYS * (slope + half));
     }
 
     /** Readings of casts by session. */
@@ -145,8 +139,10 @@ public record SessionTrend(
      */
     public Forecast forecast(LocalDate day, @Nullable Double target) {
         if (!drawable(outings)) {
-            return unknown(day, "a forecast needs " + LEAST_OUTINGS + " sessions in which it was measured, and there are "
-                    + outings.size());
+            return unknown(
+                    day,
+                    "a forecast needs " + LEAST_OUTINGS + " sessions in which it was measured, and there are "
+                            + outings.size());
         }
         LocalDate first = outings.get(0).day();
         LocalDate last = outings.get(outings.size() - 1).day();
@@ -155,7 +151,8 @@ public record SessionTrend(
         }
         SimpleRegression line = line(outings);
         double n = outings.size();
-        double mean = outings.stream().mapToLong(o -> o.day().toEpochDay()).average().orElse(0);
+        double mean =
+                outings.stream().mapToLong(o -> o.day().toEpochDay()).average().orElse(0);
         double off = day.toEpochDay() - mean;
         double error = Math.sqrt(line.getMeanSquareError() * (1 + 1 / n + off * off / line.getXSumSquares()));
         TDistribution t = new TDistribution(null, n - 2);

@@ -75,7 +75,8 @@ public record Uneven(State state, @Nullable Scatter most, List<Scatter> all, Str
                     State.CANNOT_TELL,
                     null,
                     all,
-                    "no measure is known in " + LEAST_CASTS + " casts, which is the fewest that show how casts scatter");
+                    "no measure is known in " + LEAST_CASTS
+                            + " casts, which is the fewest that show how casts scatter");
         }
         all.sort(Comparator.comparing(Scatter::steps).reversed());
         Scatter most = all.get(0);

@@ -25,7 +25,8 @@ final class Verdicts {
         // A measure that so few casts can't show at all takes no part: it can give no false alarm (Tarone 1990).
         List<Difference> tested =
                 all.stream().filter(d -> d.inFamily() && testable(d)).toList();
-        double[] p = Holm.adjusted(tested.stream().mapToDouble(d -> d.shift().p()).toArray());
+        double[] p =
+                Holm.adjusted(tested.stream().mapToDouble(d -> d.shift().p()).toArray());
         double level = ALARM / Math.max(1, tested.size());
         List<Difference> out = new ArrayList<>();
         for (Difference d : all) {

@@ -56,7 +56,11 @@ final class AlignedLinesChart {
         stack.setFixedRangeAxisSpace(space);
         stack.add(panel("Butt angle, °", CastTrack::buttAngleDeg), PANEL_HEIGHT);
         stack.add(
-                panel("Compression, %", t -> Arrays.stream(t.chordRatio()).map(r -> 100 * (1 - r)).toArray()),
+                panel(
+                        "Compression, %",
+                        t -> Arrays.stream(t.chordRatio())
+                                .map(r -> 100 * (1 - r))
+                                .toArray()),
                 PANEL_HEIGHT);
         int panels = 2;
         if (speeds(a) && speeds(b)) {
@@ -70,7 +74,8 @@ final class AlignedLinesChart {
     }
 
     private static boolean speeds(List<ReadCast> casts) {
-        return casts.stream().anyMatch(c -> Arrays.stream(c.track().tipSpeedMps()).anyMatch(Double::isFinite));
+        return casts.stream()
+                .anyMatch(c -> Arrays.stream(c.track().tipSpeedMps()).anyMatch(Double::isFinite));
     }
 
     private XYPlot panel(String name, Function<CastTrack, double[]> series) {

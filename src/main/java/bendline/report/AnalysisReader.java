@@ -105,11 +105,7 @@ public final class AnalysisReader {
         }
         Integer frame = e.path("frame").isNumber() ? (Integer) e.path("frame").asInt() : null;
         return new Event(
-                kind,
-                e.path("seconds").asDouble(),
-                e.path("plusMinusSeconds").asDouble(Double.NaN),
-                frame,
-                basis);
+                kind, e.path("seconds").asDouble(), e.path("plusMinusSeconds").asDouble(Double.NaN), frame, basis);
     }
 
     private static Measure measure(String id, JsonNode m) {
@@ -118,7 +114,12 @@ public final class AnalysisReader {
         String basis = m.path("basis").asText();
         return m.path("value").isNumber()
                 ? new Measure(
-                        id, label, unit, m.path("value").asDouble(), m.path("plusMinus").asDouble(Double.NaN), basis)
+                        id,
+                        label,
+                        unit,
+                        m.path("value").asDouble(),
+                        m.path("plusMinus").asDouble(Double.NaN),
+                        basis)
                 : Measure.unknown(id, label, unit, basis);
     }
 
@@ -146,6 +147,8 @@ public final class AnalysisReader {
     }
 
     private static @Nullable Point point(JsonNode node) {
-        return node.isObject() ? new Point(node.path("x").asDouble(), node.path("y").asDouble()) : null;
+        return node.isObject()
+                ? new Point(node.path("x").asDouble(), node.path("y").asDouble())
+                : null;
     }
 }

@@ -61,7 +61,8 @@ final class CompareWords {
                     switch (x.state()) {
                         case DIFFERS -> what + " changed too: " + a + " in A, " + b + " in B.";
                         case MIXED -> what + " is mixed in both sets: " + a + ".";
-                        case NOT_TOLD -> what + " is not written down for every cast, so a change of it can't be ruled out.";
+                        case NOT_TOLD ->
+                            what + " is not written down for every cast, so a change of it can't be ruled out.";
                     });
         }
         return out;
@@ -94,9 +95,13 @@ final class CompareWords {
     static String difference(Difference d) {
         String by = signed(d, d.shift().estimate());
         if (!d.shift().bounded()) {
-            return by + Words.of(" (%d and %d casts give no interval of %.0f %%)", d.a().size(), d.b().size(), 100 * Comparison.LEVEL);
+            return by
+                    + Words.of(
+                            " (%d and %d casts give no interval of %.0f %%)",
+                            d.a().size(), d.b().size(), 100 * Comparison.LEVEL);
         }
-        return by + ", between " + signed(d, d.shift().low()) + " and " + signed(d, d.shift().high())
+        return by + ", between " + signed(d, d.shift().low()) + " and "
+                + signed(d, d.shift().high())
                 + Words.of(" (%.1f %%)", 100 * d.shift().confidence());
     }
 
@@ -126,8 +131,10 @@ final class CompareWords {
 
     private static String sentence(Difference d) {
         return switch (d.verdict()) {
-            case MORE, LESS -> Words.of("Chance alone does this in fewer than %s of comparisons like this one.", share(d.pHolm()));
-            case NOT_SHOWN -> Words.of("Chance alone does as much in %s of comparisons like this one.", share(d.pHolm()));
+            case MORE, LESS ->
+                Words.of("Chance alone does this in fewer than %s of comparisons like this one.", share(d.pHolm()));
+            case NOT_SHOWN ->
+                Words.of("Chance alone does as much in %s of comparisons like this one.", share(d.pHolm()));
             case CANNOT_TELL ->
                 Words.of(
                         "With %d and %d casts and as many measures looked at, no change could have been shown, however plain.",
@@ -142,7 +149,8 @@ final class CompareWords {
 
     private static String power(Difference d) {
         String could = Double.isFinite(d.smallestChange())
-                ? "These casts would have shown a change of about " + value(d, d.smallestChange()) + " four times in five. "
+                ? "These casts would have shown a change of about " + value(d, d.smallestChange())
+                        + " four times in five. "
                 : "";
         int more = d.moreCasts();
         return could
@@ -168,23 +176,26 @@ final class CompareWords {
                 "The sets were cast in different sessions, so whatever differed between the days counts as change; alternate within"
                         + " one session next time.";
             case MIXED -> "The casts of both sets were made through each other, though not in turns.";
-            case NOT_KNOWN -> "It is not known in which order the casts were made, so warming up and tiring can't be told apart from a change.";
+            case NOT_KNOWN ->
+                "It is not known in which order the casts were made, so warming up and tiring can't be told apart from a change.";
         };
     }
 
     /** How a measure moves from cast to cast. */
     static String drift(Drift d, Comparison c) {
         Measure m = Measure.unknown(d.id(), d.label(), d.unit(), "");
-        String moved = Words.capital(d.label()) + ": " + (d.perCast() > 0 ? "+" : "") + Words.alike(d.perCast(), m) + " from cast to cast ("
-                + Words.alike(d.low(), m) + " to " + Words.alike(d.high(), m) + ")";
+        String moved = Words.capital(d.label()) + ": " + (d.perCast() > 0 ? "+" : "") + Words.alike(d.perCast(), m)
+                + " from cast to cast (" + Words.alike(d.low(), m) + " to " + Words.alike(d.high(), m) + ")";
         if (!d.shown()) {
             return moved + ", no more than chance.";
         }
         double gap = c.sequence().gap();
-        boolean blocks = c.sequence().kind() == Sequence.Kind.A_THEN_B || c.sequence().kind() == Sequence.Kind.B_THEN_A;
+        boolean blocks =
+                c.sequence().kind() == Sequence.Kind.A_THEN_B || c.sequence().kind() == Sequence.Kind.B_THEN_A;
         return moved + ", more than chance"
                 + (blocks && Double.isFinite(gap)
-                        ? "; over the casts between the middles of the sets that alone makes " + Words.alike(gap * d.perCast(), m) + "."
+                        ? "; over the casts between the middles of the sets that alone makes "
+                                + Words.alike(gap * d.perCast(), m) + "."
                         : ".");
     }
 
@@ -195,12 +206,14 @@ final class CompareWords {
             return label + ": cannot tell, " + u.says() + ".";
         }
         Measure m = Measure.unknown(s.id(), s.label(), s.unit(), "");
-        String scatters = s.label().replaceAll("\\s*\\(.*\\)", "") + " scatters most, by " + Words.alike(s.sd(), m) + " from cast to cast ("
-                + Words.alike(s.low(), m) + " to " + Words.alike(s.high(), m) + "; a step is " + Words.alike(s.step(), m) + ")";
+        String scatters = s.label().replaceAll("\\s*\\(.*\\)", "") + " scatters most, by " + Words.alike(s.sd(), m)
+                + " from cast to cast (" + Words.alike(s.low(), m) + " to " + Words.alike(s.high(), m) + "; a step is "
+                + Words.alike(s.step(), m) + ")";
         return label + ": "
                 + switch (u.state()) {
                     case FOUND ->
-                        "uneven. " + Words.capital(scatters) + "; hold " + s.lowest().cast().name() + " against "
+                        "uneven. " + Words.capital(scatters) + "; hold "
+                                + s.lowest().cast().name() + " against "
                                 + s.highest().cast().name() + ".";
                     case CLEAR -> "even. " + Words.capital(scatters) + ".";
                     case CANNOT_TELL -> "cannot tell, " + u.says() + ". " + Words.capital(scatters) + ".";

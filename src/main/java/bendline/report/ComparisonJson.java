@@ -100,7 +100,9 @@ final class ComparisonJson {
         number(out, "measurementShare", d.measurementShare());
         number(out, "smallestChange", d.smallestChange());
         out.put("castsNeeded", d.castsNeeded() < 0 ? null : (Integer) d.castsNeeded());
-        out.set("explainedBy", strings(d.explainedBy().stream().map(c -> word(c.what())).toList()));
+        out.set(
+                "explainedBy",
+                strings(d.explainedBy().stream().map(c -> word(c.what())).toList()));
         return out;
     }
 

@@ -54,9 +54,10 @@ final class ComparisonPage {
 
     private void masthead() {
         html.open("header");
-        html.raw("<svg class=\"mark\" viewBox=\"0 0 48 32\" aria-hidden=\"true\"><path d=\"M4 29C22 27 38 19 44 3\""
-                + " fill=\"none\" stroke=\"var(--blank)\" stroke-width=\"3\" stroke-linecap=\"round\"/><path d=\"M4 29C20 28 34 23"
-                + " 42 11\" fill=\"none\" stroke=\"var(--soft)\" stroke-width=\"2.4\" stroke-dasharray=\"5 3\"/></svg>");
+        html.raw(
+                "<svg class=\"mark\" viewBox=\"0 0 48 32\" aria-hidden=\"true\"><path d=\"M4 29C22 27 38 19 44 3\""
+                        + " fill=\"none\" stroke=\"var(--blank)\" stroke-width=\"3\" stroke-linecap=\"round\"/><path d=\"M4 29C20 28 34 23"
+                        + " 42 11\" fill=\"none\" stroke=\"var(--soft)\" stroke-width=\"2.4\" stroke-dasharray=\"5 3\"/></svg>");
         html.leaf("span", "Bendline", "class", "brand");
         html.leaf("span", "Before against after", "class", "clip");
         html.leaf(
@@ -88,7 +89,9 @@ final class ComparisonPage {
         if (shown.isEmpty()) {
             html.leaf("p", "Of the " + c.family().size() + " measures looked at, none by more than chance would do.");
         } else {
-            list(shown.stream().map(d -> Words.capital(d.label()) + ": " + CompareWords.difference(d) + ".").toList());
+            list(shown.stream()
+                    .map(d -> Words.capital(d.label()) + ": " + CompareWords.difference(d) + ".")
+                    .toList());
         }
         html.leaf("p", CompareWords.order(c));
         html.leaf("p", c.distances());
@@ -142,14 +145,17 @@ final class ComparisonPage {
     }
 
     private void others() {
-        List<Difference> rest = c.differences().stream().filter(d -> !d.inFamily()).toList();
+        List<Difference> rest =
+                c.differences().stream().filter(d -> !d.inFamily()).toList();
         if (rest.isEmpty()) {
             return;
         }
         html.open("section");
         html.leaf("h2", "Also looked at, without a verdict");
-        html.leaf("p", "The more one looks at, the more differs by chance. These were not chosen beforehand; to test one, film"
-                + " new casts and name it.");
+        html.leaf(
+                "p",
+                "The more one looks at, the more differs by chance. These were not chosen beforehand; to test one, film"
+                        + " new casts and name it.");
         html.open("table").open("thead").open("tr");
         List.of("What", "B against A", "Casts").forEach(h -> html.leaf("th", h, "scope", "col"));
         html.close().close().open("tbody");
@@ -168,7 +174,9 @@ final class ComparisonPage {
         html.open("dl");
         for (CastSet set : List.of(c.a(), c.b())) {
             html.leaf("dt", (set == c.a() ? "A: " : "B: ") + set.label());
-            html.leaf("dd", String.join(" · ", set.casts().stream().map(x -> x.name()).toList()));
+            html.leaf(
+                    "dd",
+                    String.join(" · ", set.casts().stream().map(x -> x.name()).toList()));
         }
         html.close().close();
     }

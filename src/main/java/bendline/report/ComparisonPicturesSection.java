@@ -21,7 +21,8 @@ final class ComparisonPicturesSection {
                     "Real time from the release. Grey, broken: A; rust, whole: B. Line: the middle cast; band: the middle two"
                             + " thirds of the casts. A line breaks off where fewer than half of the casts were seen.");
         }
-        String pair = "A by " + pictures.shownA() + ", B by " + pictures.shownB() + ", each the cast nearest to the middle of its set.";
+        String pair = "A by " + pictures.shownA() + ", B by " + pictures.shownB()
+                + ", each the cast nearest to the middle of its set.";
         if (!pictures.fans().isEmpty()) {
             chart(
                     "How the blank bent",
@@ -36,8 +37,12 @@ final class ComparisonPicturesSection {
         html.open("section");
         html.leaf("h2", heading);
         html.open("figure", "class", "chart");
-        html.open("div", "class", ChartSize.WIDE.id()).raw(Palette.themed(drawings.get(0))).close();
-        html.open("div", "class", ChartSize.NARROW.id()).raw(Palette.themed(drawings.get(1))).close();
+        html.open("div", "class", ChartSize.WIDE.id())
+                .raw(Palette.themed(drawings.get(0)))
+                .close();
+        html.open("div", "class", ChartSize.NARROW.id())
+                .raw(Palette.themed(drawings.get(1)))
+                .close();
         html.leaf("figcaption", caption);
         html.close().close();
     }
@@ -67,7 +72,8 @@ final class ComparisonPicturesSection {
 
     private void figure(String letter, List<Still> stills, double time) {
         html.open("figure", "class", "frame");
-        String caption = letter + (time == 0 ? ", release" : Words.of(", %+.0f ms", 1000 * time).replace('-', '−'));
+        String caption = letter
+                + (time == 0 ? ", release" : Words.of(", %+.0f ms", 1000 * time).replace('-', '−'));
         stills.stream()
                 .filter(s -> s.seconds() == time)
                 .findFirst()

@@ -26,8 +26,10 @@ final class DotRows {
     private DotRows(Difference d) {
         this.d = d;
         double middle = middle(d.a());
-        double low = middle + Math.min(0, d.shift().bounded() ? d.shift().low() : d.shift().estimate());
-        double high = middle + Math.max(0, d.shift().bounded() ? d.shift().high() : d.shift().estimate());
+        double low = middle
+                + Math.min(0, d.shift().bounded() ? d.shift().low() : d.shift().estimate());
+        double high = middle
+                + Math.max(0, d.shift().bounded() ? d.shift().high() : d.shift().estimate());
         for (List<Reading> set : List.of(d.a(), d.b())) {
             for (Reading r : set) {
                 low = Math.min(low, r.value() - sd(r));
@@ -59,7 +61,8 @@ final class DotRows {
 
     private String svg() {
         StringBuilder out = new StringBuilder(Words.of(
-                "<svg class=\"dots\" viewBox=\"0 0 %.0f %.0f\" role=\"img\" aria-label=\"%s\">", WIDTH, HEIGHT, label()));
+                "<svg class=\"dots\" viewBox=\"0 0 %.0f %.0f\" role=\"img\" aria-label=\"%s\">",
+                WIDTH, HEIGHT, label()));
         row(out, "A", d.a(), ROW_A, false);
         row(out, "B", d.b(), ROW_B, true);
         shift(out);
@@ -78,9 +81,9 @@ final class DotRows {
     private void row(StringBuilder out, String name, List<Reading> set, double y, boolean after) {
         String colour = after ? "var(--blank)" : "var(--soft)";
         out.append(Words.of(
-                "<text x=\"2\" y=\"%.0f\" font-size=\"13\" font-weight=\"700\" fill=\"var(--ink)\">%s</text>", y + 5, name));
-        out.append(Words.of(
-                "<path d=\"M%.0f %.0fH%.0f\" stroke=\"var(--rule)\"/>", LEFT, y, WIDTH - RIGHT));
+                "<text x=\"2\" y=\"%.0f\" font-size=\"13\" font-weight=\"700\" fill=\"var(--ink)\">%s</text>",
+                y + 5, name));
+        out.append(Words.of("<path d=\"M%.0f %.0fH%.0f\" stroke=\"var(--rule)\"/>", LEFT, y, WIDTH - RIGHT));
         for (Reading r : set) {
             out.append(Words.of(
                     "<path d=\"M%.1f %.0fH%.1f\" stroke=\"%s\" stroke-width=\"2\" opacity=\"0.55\"/>",
@@ -110,12 +113,13 @@ final class DotRows {
                             + " fill=\"none\"/>",
                     low, ROW_SHIFT, high, low, ROW_SHIFT - 5, high, ROW_SHIFT - 5));
         }
-        out.append(Words.of(
-                "<path d=\"M%.1f %.0fl6 6l-6 6l-6 -6z\" fill=\"var(--ink)\"/>", to, ROW_SHIFT - 6));
+        out.append(Words.of("<path d=\"M%.1f %.0fl6 6l-6 6l-6 -6z\" fill=\"var(--ink)\"/>", to, ROW_SHIFT - 6));
         double[] ends = {d.a().get(0).value(), d.b().get(0).value()};
         for (List<Reading> set : List.of(d.a(), d.b())) {
-            ends[0] = Math.min(ends[0], set.stream().mapToDouble(Reading::value).min().orElse(ends[0]));
-            ends[1] = Math.max(ends[1], set.stream().mapToDouble(Reading::value).max().orElse(ends[1]));
+            ends[0] = Math.min(
+                    ends[0], set.stream().mapToDouble(Reading::value).min().orElse(ends[0]));
+            ends[1] = Math.max(
+                    ends[1], set.stream().mapToDouble(Reading::value).max().orElse(ends[1]));
         }
         Arrays.sort(ends);
         out.append(Words.of(

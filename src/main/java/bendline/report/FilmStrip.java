@@ -57,6 +57,12 @@ final class FilmStrip {
         String file = "frames/" + letter + Words.of("%+05d", Math.round(1000 * time)) + "ms.png";
         ImageIO.write(image, "png", folder.resolve(file).toFile());
         return new Still(
-                p.index(), time, file, StillMaker.jpeg(image), WIDTH, height, Words.of("The rod at %+.0f ms.", 1000 * time));
+                p.index(),
+                time,
+                file,
+                StillMaker.jpeg(image),
+                WIDTH,
+                height,
+                Words.of("The rod at %+.0f ms.", 1000 * time));
     }
 }

@@ -64,7 +64,9 @@ public record ReadCast(
 
     /** A name for people: the folder, and the cast's number where the clip holds several. */
     public String name() {
-        String base = folder.getFileName() == null ? folder.toString() : folder.getFileName().toString();
+        String base = folder.getFileName() == null
+                ? folder.toString()
+                : folder.getFileName().toString();
         return of > 1 ? base + ", cast " + number : base;
     }
 
@@ -79,11 +81,7 @@ public record ReadCast(
      * @param more conditions written down elsewhere, which go before what the analysis knows
      */
     public Cast cast(
-            String name,
-            Cast.@Nullable Turn turn,
-            Map<Condition, String> more,
-            @Nullable Wind wind,
-            Measure distance) {
+            String name, Cast.@Nullable Turn turn, Map<Condition, String> more, @Nullable Wind wind, Measure distance) {
         EnumMap<Condition, String> all = new EnumMap<>(Condition.class);
         put(all, Condition.ROD, "%.2f m", setup.rodLengthM());
         put(all, Condition.DROP, "%.2f m", setup.dropM());

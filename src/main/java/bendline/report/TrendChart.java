@@ -151,9 +151,7 @@ final class TrendChart {
                 ? Integer.toString(first().getYear())
                 : first().getYear() + "–" + last().getYear();
         XYTextAnnotation a = new XYTextAnnotation(
-                text,
-                plot.getDomainAxis().getLowerBound(),
-                plot.getRangeAxis().getUpperBound());
+                text, plot.getDomainAxis().getLowerBound(), plot.getRangeAxis().getUpperBound());
         a.setFont(size.boldFont());
         a.setPaint(Palette.SOFT.light());
         a.setTextAnchor(TextAnchor.TOP_LEFT);

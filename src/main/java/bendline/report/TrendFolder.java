@@ -32,7 +32,8 @@ public final class TrendFolder {
     public List<String> lines() {
         List<String> out = new ArrayList<>();
         for (Outing o : trend.outings()) {
-            out.add(o.session() + ": " + value(o.mean()) + Words.of(" in the middle of %d casts", o.readings().size())
+            out.add(o.session() + ": " + value(o.mean())
+                    + Words.of(" in the middle of %d casts", o.readings().size())
                     + (Double.isFinite(o.sd()) ? ", scatter " + value(o.sd()) : ""));
         }
         out.addAll(sentences());
@@ -47,7 +48,9 @@ public final class TrendFolder {
         } else {
             out.add("Too few sessions for a line through them.");
         }
-        trend.best().ifPresent(b -> out.add("Farthest measured: " + value(b.value()) + ", cast " + b.cast().name() + "."));
+        trend.best()
+                .ifPresent(b -> out.add("Farthest measured: " + value(b.value()) + ", cast "
+                        + b.cast().name() + "."));
         if (!ahead.isEmpty()) {
             out.add(ahead(ahead.get(ahead.size() - 1)));
         }

@@ -111,8 +111,8 @@ final class TwoFansChart {
         plot.getDomainAxis().setRange(x);
         plot.getRangeAxis().setRange(y);
         Rectangle2D area = new SvgSheet(id, size.width(), size.width(), title).plotArea(chart);
-        int height = (int) Math.round(
-                size.width() - area.getHeight() + area.getWidth() * y.getLength() / x.getLength());
+        int height =
+                (int) Math.round(size.width() - area.getHeight() + area.getWidth() * y.getLength() / x.getLength());
         ((NumberAxis) plot.getRangeAxis()).setTickUnit(((NumberAxis) plot.getDomainAxis()).getTickUnit());
         return new SvgSheet(id, size.width(), height, title);
     }

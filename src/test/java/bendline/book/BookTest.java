@@ -44,11 +44,37 @@ class BookTest {
 
     static Throw cast(Session session, Clip clip) {
         return new Throw(
-                "", session.id(), 0, clip == null ? null : clip.id(), 1, null, null, null, null, null, null, null, "", "");
+                "",
+                session.id(),
+                0,
+                clip == null ? null : clip.id(),
+                1,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                "",
+                "");
     }
 
     private static final Kit KIT = new Kit(
-            "k", "hollin 390", "Heron 390", 3.9, 3.28, null, "Teal 6000", "0.10 braid", null, "cage", 60.0, 85.0, null, 0.82,
+            "k",
+            "hollin 390",
+            "Heron 390",
+            3.9,
+            3.28,
+            null,
+            "Teal 6000",
+            "0.10 braid",
+            null,
+            "cage",
+            60.0,
+            85.0,
+            null,
+            0.82,
             "");
 
     /** A book with one of everything. */
@@ -57,10 +83,24 @@ class BookTest {
         Person oda = book.person(new Person("p", "Oda Bregmoor", "right", ""));
         Kit kit = book.kit(KIT);
         Technique slow = book.technique(new Technique("t", "slow back", "count two"));
-        Session s = book.session(new Session("s", "2026-05-03", "2026-05-03", oda.id(), null, null, 2.5, 180.0, null, ""));
+        Session s =
+                book.session(new Session("s", "2026-05-03", "2026-05-03", oda.id(), null, null, 2.5, 180.0, null, ""));
         Clip kept = book.keep(clip);
         book.add(new Throw(
-                "", s.id(), 0, kept.id(), 1, kit.id(), slow.id(), 62.5, "17 wraps", 0.7, true, false, "“gut”, 50 %", ""));
+                "",
+                s.id(),
+                0,
+                kept.id(),
+                1,
+                kit.id(),
+                slow.id(),
+                62.5,
+                "17 wraps",
+                0.7,
+                true,
+                false,
+                "“gut”, 50 %",
+                ""));
         book.add(cast(s, null));
         String place = book.placeForAnalysis();
         Files.createDirectories(book.file(place).resolve("frames"));
@@ -99,7 +139,9 @@ class BookTest {
         Clip a = book.keep(clip("a.mp4", "film"));
         assertThat(book.keep(clip("b.mp4", "film")).id()).isEqualTo(a.id());
         book.add(cast(s, a));
-        assertThatThrownBy(() -> book.add(cast(s, a))).isInstanceOf(BookException.class).hasMessageContaining("refused");
+        assertThatThrownBy(() -> book.add(cast(s, a)))
+                .isInstanceOf(BookException.class)
+                .hasMessageContaining("refused");
         assertThat(book.entries(Selection.ALL)).hasSize(1);
     }
 
@@ -108,15 +150,19 @@ class BookTest {
         PracticeBook book = book();
         book.kit(KIT);
         assertThat(book.kit(KIT)).isEqualTo(KIT);
-        Kit other = new Kit("x", KIT.name(), "other rod", null, null, null, null, null, null, null, null, null, null, null, "");
-        assertThatThrownBy(() -> book.kit(other)).isInstanceOf(BookException.class).hasMessageContaining("name of its own");
+        Kit other = new Kit(
+                "x", KIT.name(), "other rod", null, null, null, null, null, null, null, null, null, null, null, "");
+        assertThatThrownBy(() -> book.kit(other))
+                .isInstanceOf(BookException.class)
+                .hasMessageContaining("name of its own");
     }
 
     @Test
     void aSessionIsFilledInLittleByLittle() {
         PracticeBook book = book();
         book.session(day("2026-05-03"));
-        Session s = book.session(new Session("x", "2026-05-03", "2026-05-03", null, null, null, 4.0, null, null, "gusts"));
+        Session s =
+                book.session(new Session("x", "2026-05-03", "2026-05-03", null, null, null, 4.0, null, null, "gusts"));
         assertThat(s.windMps()).isEqualTo(4.0);
         assertThat(s.place()).isEqualTo("east bank");
         assertThat(s.notes()).isEqualTo("gusts");
@@ -157,7 +203,8 @@ class BookTest {
         assertThat(book.entries(Selection.parse("technique=slow back"))).hasSize(1);
         assertThat(book.entries(Selection.parse("from=2026-05-04"))).hasSize(1);
         assertThat(book.entries(Selection.parse("day=2026-06-01"))).hasSize(1);
-        assertThat(book.entries(Selection.parse("person=Oda Bregmoor, kit=hollin 390"))).hasSize(1);
+        assertThat(book.entries(Selection.parse("person=Oda Bregmoor, kit=hollin 390")))
+                .hasSize(1);
         assertThatThrownBy(() -> Selection.parse("colour=red")).hasMessageContaining("colour=red");
     }
 
@@ -234,7 +281,8 @@ class BookTest {
         Path newer = temp.resolve("newer.zip");
         try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(newer))) {
             zip.putNextEntry(new ZipEntry("book.json"));
-            zip.write("{\"format\":\"bendline-book/1\",\"schema\":99,\"tables\":{}}".getBytes(java.nio.charset.StandardCharsets.UTF_8));
+            zip.write("{\"format\":\"bendline-book/1\",\"schema\":99,\"tables\":{}}"
+                    .getBytes(java.nio.charset.StandardCharsets.UTF_8));
         }
         assertThatThrownBy(() -> book.importing(newer)).hasMessageContaining("newer one");
     }
@@ -297,7 +345,8 @@ class BookTest {
 
     @Test
     void wrapsTurnsAndMetres() {
-        // Distance sticks: 12 ft (3.6576 m) a wrap, so 25 wraps are 100 yards, 91.44 m. Common practice; a yard is 0.9144 m.
+        // Distance sticks: 12 ft (3.6576 m) a wrap, so 25 wraps are 100 yards, 91.44 m. Common practice; a yard is
+        // 0.9144 m.
         assertThat(Distance.wraps(25, Distance.USUAL_WRAP_M).metres()).isCloseTo(91.44, within(1e-9));
         assertThat(Distance.wraps(10, Distance.USUAL_WRAP_M).metres()).isCloseTo(36.576, within(1e-9));
         // Line a turn brings in is π · wound diameter · gear ratio: 50 mm and 5.2 give 0.8168 m (arithmetic).

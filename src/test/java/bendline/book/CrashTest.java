@@ -103,8 +103,11 @@ class CrashTest {
             for (Clip clip : book.clips()) {
                 assertThat(Whole.sha256(book.file(clip.file()))).isEqualTo(clip.sha256());
             }
-            assertThat(book.entries(Selection.ALL)).extracting(e -> e.cast().id()).containsAll(taken);
-            assertThat(book.entries(Selection.ALL)).allSatisfy(e -> assertThat(e.clip()).isNotNull());
+            assertThat(book.entries(Selection.ALL))
+                    .extracting(e -> e.cast().id())
+                    .containsAll(taken);
+            assertThat(book.entries(Selection.ALL))
+                    .allSatisfy(e -> assertThat(e.clip()).isNotNull());
         }
     }
 
@@ -133,8 +136,12 @@ class CrashTest {
         Session s = book.session(BookTest.day("2026-05-03"));
         // SQLite's own limit on its size gives the same refusal as a full disk.
         org.assertj.core.api.Assertions.assertThatThrownBy(() -> book.write(h -> {
-                    int pages = h.createQuery("PRAGMA page_count").mapTo(Integer.class).one();
-                    h.createQuery("PRAGMA max_page_count = " + pages).mapTo(Integer.class).one();
+                    int pages = h.createQuery("PRAGMA page_count")
+                            .mapTo(Integer.class)
+                            .one();
+                    h.createQuery("PRAGMA max_page_count = " + pages)
+                            .mapTo(Integer.class)
+                            .one();
                     for (int i = 0; i < 400; i++) {
                         Rows.insert(h, "drill", new Drill("d" + i, null, "x".repeat(500), "2026-05-03", null));
                     }

@@ -48,7 +48,8 @@ class UpgradeTest {
         assertThat(entries.get(0).session().windMps()).isEqualTo(2.5);
         assertThat(entries.get(0).analysis().folder()).isEqualTo("analyses/a1");
         assertThat(book.drills()).extracting(Drill::what).containsExactly("hold the rod until the rig lands");
-        assertThat(book.target(new Target("g", null, "distance", 70, null, "2026-06-01"))).isIn(book.targets());
+        assertThat(book.target(new Target("g", null, "distance", 70, null, "2026-06-01")))
+                .isIn(book.targets());
         assertThat(book.check().damage()).isEmpty();
         assertThat(PracticeBook.open(folder).entries(Selection.ALL)).isEqualTo(entries);
     }

@@ -41,20 +41,40 @@ class BookCommandTest {
 
     @Test
     void aCastIsAddedInOneLineAndMeasuredLater() throws IOException {
-        assertThat(book("kit", "hollin", "--rod", "Heron 390", "--rig-loaded", "85", "--turn-length", "0.82").out())
+        assertThat(book("kit", "hollin", "--rod", "Heron 390", "--rig-loaded", "85", "--turn-length", "0.82")
+                        .out())
                 .contains("loaded g 85.0");
         Path clip = ClipFiles.moving(temp.resolve("cast.mp4"), 20);
         Ended added = book(
-                "add", clip.toString(), "--day", "2026-05-03", "--kit", "hollin", "--wraps", "17", "--hit-clip", "yes",
-                "--wind", "2", "--wind-from", "180", "--person", "Oda Bregmoor", "--technique", "slow back");
+                "add",
+                clip.toString(),
+                "--day",
+                "2026-05-03",
+                "--kit",
+                "hollin",
+                "--wraps",
+                "17",
+                "--hit-clip",
+                "yes",
+                "--wind",
+                "2",
+                "--wind-from",
+                "180",
+                "--person",
+                "Oda Bregmoor",
+                "--technique",
+                "slow back");
         assertThat(added.err()).isEmpty();
         assertThat(added.out()).contains("Added 2026-05-03/1 from cast.mp4: 62.2 ± 0.8 m");
         assertThat(clip).exists();
-        assertThat(book("measure", "2026-05-03/1", "--turns", "80", "--bait-on", "no").out())
+        assertThat(book("measure", "2026-05-03/1", "--turns", "80", "--bait-on", "no")
+                        .out())
                 .contains("65.6 ± 6.6 m (80 turns of 0.8200 m)")
                 .contains("hit the clip")
                 .contains("bait lost");
-        assertThat(book("list", "technique=slow back").out()).contains("2026-05-03/1").contains("not analysed");
+        assertThat(book("list", "technique=slow back").out())
+                .contains("2026-05-03/1")
+                .contains("not analysed");
         assertThat(book("sessions").out()).contains("2026-05-03; Oda Bregmoor; wind 2.0 m/s from 180°; 1 cast");
         assertThat(book("add", clip.toString(), "--day", "2026-05-03").out()).contains("In the book already");
     }
@@ -65,7 +85,8 @@ class BookCommandTest {
         ClipFiles.moving(folder.resolve("b.mp4"), 20);
         ClipFiles.moving(folder.resolve("a.mp4"), 21);
         Files.writeString(folder.resolve("notes.txt"), "wind from behind");
-        assertThat(book("add", folder.toString(), "--session", "2026-05-03 evening").out())
+        assertThat(book("add", folder.toString(), "--session", "2026-05-03 evening")
+                        .out())
                 .isEqualTo("Added 2026-05-03 evening/1 from a.mp4\nAdded 2026-05-03 evening/2 from b.mp4\n");
         assertThat(book("check").out()).isEqualTo("Everything is there.\n");
         refused(book("add", folder.toString(), "--metres", "60"), 2, "belongs to one cast");
@@ -73,9 +94,12 @@ class BookCommandTest {
 
     @Test
     void aCastThatWasNotFilmedIsWrittenDownToo() {
-        assertThat(book("add", "--metres", "61.5", "--give-or-take", "0.5", "--day", "2026-05-03").out())
+        assertThat(book("add", "--metres", "61.5", "--give-or-take", "0.5", "--day", "2026-05-03")
+                        .out())
                 .contains("61.5 ± 0.5 m");
-        assertThat(book("trend", "distance").out()).contains("Farthest measured: 61.5").contains("Too few sessions");
+        assertThat(book("trend", "distance").out())
+                .contains("Farthest measured: 61.5")
+                .contains("Too few sessions");
     }
 
     @Test
@@ -84,7 +108,8 @@ class BookCommandTest {
         book("drills", "hold the rod until the rig lands");
         assertThat(book("export", temp.resolve("all.zip").toString()).status()).isZero();
         String other = temp.resolve("other").toString();
-        assertThat(run("book", "import", temp.resolve("all.zip").toString(), "--book", other).out())
+        assertThat(run("book", "import", temp.resolve("all.zip").toString(), "--book", other)
+                        .out())
                 .contains("3 entries and 0 files");
         assertThat(run("book", "list", "--book", other).out()).contains("61.5 ± 1.0 m");
         assertThat(run("book", "drills", "--book", other).out()).contains("hold the rod");
@@ -96,7 +121,9 @@ class BookCommandTest {
         refused(run("book"), 2, "needs a word more");
         refused(book("list"), 3, "no practice book");
         refused(book("add", temp.resolve("none.mp4").toString()), 3, "none.mp4");
-        assertThat(temp.resolve("book")).as("nothing is begun for a clip that isn't there").doesNotExist();
+        assertThat(temp.resolve("book"))
+                .as("nothing is begun for a clip that isn't there")
+                .doesNotExist();
         refused(book("add", "--kit", "unknown"), 3, "no kit named unknown");
         refused(book("add", "--metres", "-3"), 2, "distance -3.0 m");
         refused(book("add", "--wraps", "3", "--metres", "9"), 2, "given once");
@@ -113,16 +140,35 @@ class BookCommandTest {
     @Test
     void aComparisonOfCastsInTheBookNeedsNoFilm() {
         for (int i = 0; i < 6; i++) {
-            book("add", "--metres", "6" + i, "--day", "2026-05-03", "--technique", "old", "--wind", "1", "--wind-from", "0");
+            book(
+                    "add",
+                    "--metres",
+                    "6" + i,
+                    "--day",
+                    "2026-05-03",
+                    "--technique",
+                    "old",
+                    "--wind",
+                    "1",
+                    "--wind-from",
+                    "0");
             book("add", "--metres", "7" + i, "--day", "2026-05-03", "--technique", "new");
         }
         Path out = temp.resolve("out");
         Ended ended = run(
-                "compare", "book:technique=old", "book:technique=new", "--out", out.toString(), "--book",
+                "compare",
+                "book:technique=old",
+                "book:technique=new",
+                "--out",
+                out.toString(),
+                "--book",
                 temp.resolve("book").toString());
         assertThat(ended.err()).isEmpty();
         assertThat(ended.out()).contains("More in B: distance +10");
-        assertThat(out.resolve("comparison.html")).content().contains("The casts alternate").contains("in the same wind");
+        assertThat(out.resolve("comparison.html"))
+                .content()
+                .contains("The casts alternate")
+                .contains("in the same wind");
         assertThat(out.resolve("side-by-side.mp4")).doesNotExist();
     }
 
@@ -134,11 +180,17 @@ class BookCommandTest {
         String b = temp.resolve("book").toString();
         String out = temp.resolve("out").toString();
         refused(run("compare", "book:day=2026-05-03", "book:day=2026-06-03", "--book", b, "--out", out), 3, "one cast");
-        refused(run("compare", "book:day=2026-06-03", "book:day=2026-06-03", "--book", b, "--out", out), 3, "both sets");
+        refused(
+                run("compare", "book:day=2026-06-03", "book:day=2026-06-03", "--book", b, "--out", out),
+                3,
+                "both sets");
         refused(run("compare", "book:day=1999-01-01", "book:day=2026-06-03", "--book", b, "--out", out), 3, "no cast");
         refused(run("compare", "nowhere", "book:day=2026-06-03", "--book", b, "--out", out), 2, "nowhere");
         Path empty = Files.createDirectory(temp.resolve("empty"));
-        refused(run("compare", empty.toString(), empty.toString(), "--book", b, "--out", out), 3, "neither analyses nor clips");
+        refused(
+                run("compare", empty.toString(), empty.toString(), "--book", b, "--out", out),
+                3,
+                "neither analyses nor clips");
         refused(run("compare", "a", "b", "--paired", "maybe", "--out", out), 2, "auto, yes or no");
         refused(run("compare", "a"), 2, "--out");
         assertThat(temp.resolve("out")).doesNotExist();

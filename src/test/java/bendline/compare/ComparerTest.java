@@ -43,8 +43,7 @@ class ComparerTest {
 
     @Test
     void threeAgainstThreeCanNeverShowAChangeHoweverPlain() {
-        Comparison c = Sets.comparer("tempo")
-                .compare(Sets.tempo("A", 1, 1.01, 1.02), Sets.tempo("B", 9, 9.01, 9.02));
+        Comparison c = Sets.comparer("tempo").compare(Sets.tempo("A", 1, 1.01, 1.02), Sets.tempo("B", 9, 9.01, 9.02));
         assertThat(only(c).verdict()).isEqualTo(Verdict.CANNOT_TELL);
         assertThat(only(c).shift().bounded()).isFalse();
         assertThat(only(c).smallestChange()).isNaN();
@@ -136,9 +135,7 @@ class ComparerTest {
         List<Cast> casts = new ArrayList<>();
         for (int i = 0; i < values.length; i++) {
             casts.add(Sets.cast(
-                    label + i,
-                    new Turn(session, from + step * i),
-                    Sets.measure("tempo", "1", values[i], 0.01)));
+                    label + i, new Turn(session, from + step * i), Sets.measure("tempo", "1", values[i], 0.01)));
         }
         return new CastSet(label, casts);
     }
@@ -202,7 +199,8 @@ class ComparerTest {
         List<Cast> b = new ArrayList<>();
         for (int i = 0; i < 5; i++) {
             a.add(Sets.cast("a" + i, null, Sets.measure("tempo", "1", 2 + i, 0), Sets.measure("ringHz", "Hz", i, 0)));
-            b.add(Sets.cast("b" + i, null, Sets.measure("tempo", "1", 3 + i, 0), Sets.measure("ringHz", "Hz", 90 + i, 0)));
+            b.add(Sets.cast(
+                    "b" + i, null, Sets.measure("tempo", "1", 3 + i, 0), Sets.measure("ringHz", "Hz", 90 + i, 0)));
         }
         Comparison c = Sets.comparer("tempo").compare(new CastSet("A", a), new CastSet("B", b));
         assertThat(c.differences()).extracting(Difference::id).containsExactly("tempo", "ringHz");
@@ -225,8 +223,10 @@ class ComparerTest {
         assertThat(u.state()).isEqualTo(State.FOUND);
         assertThat(u.most().id()).isEqualTo("tempo");
         assertThat(u.most().highest().cast().name()).isEqualTo("c5");
-        assertThat(Uneven.of(new CastSet("A", casts), List.of("compression")).state()).isEqualTo(State.CLEAR);
-        assertThat(Uneven.of(new CastSet("A", casts.subList(0, 3)), List.of("tempo")).state())
+        assertThat(Uneven.of(new CastSet("A", casts), List.of("compression")).state())
+                .isEqualTo(State.CLEAR);
+        assertThat(Uneven.of(new CastSet("A", casts.subList(0, 3)), List.of("tempo"))
+                        .state())
                 .isEqualTo(State.CANNOT_TELL);
     }
 

@@ -29,9 +29,8 @@ class FalseAlarmTest {
                 double value = shift + scatter + 0.5 * random.nextGaussian();
                 measures.add(Sets.measure(id, "s", value, 0.5));
             }
-            Turn turn = oneSession
-                    ? new Turn("day", 2 * i + (label.equals("A") ? 1 : 2))
-                    : new Turn("day " + label, i + 1);
+            Turn turn =
+                    oneSession ? new Turn("day", 2 * i + (label.equals("A") ? 1 : 2)) : new Turn("day " + label, i + 1);
             casts.add(Sets.cast(label + i, turn, measures.toArray(Measure[]::new)));
         }
         return new CastSet(label, casts);
@@ -42,8 +41,8 @@ class FalseAlarmTest {
         Comparer comparer = Sets.comparer(FAMILY);
         int alarms = 0;
         for (int i = 0; i < ROUNDS; i++) {
-            Comparison c = comparer.compare(
-                    drawn(random, "A", 0, lopsided, paired), drawn(random, "B", 0, lopsided, paired));
+            Comparison c =
+                    comparer.compare(drawn(random, "A", 0, lopsided, paired), drawn(random, "B", 0, lopsided, paired));
             assertThat(c.paired()).isEqualTo(paired);
             alarms += c.family().stream().anyMatch(Difference::shown) ? 1 : 0;
         }
@@ -55,8 +54,10 @@ class FalseAlarmTest {
         double two = alarms(false, false, 1);
         double lopsided = alarms(true, false, 2);
         double paired = alarms(false, true, 3);
-        assertThat(List.of(two, lopsided, paired)).allSatisfy(rate -> assertThat(rate).isLessThan(0.05 + BY_CHANCE));
-        // And the rule does not get there by never showing anything: five tests together use most of their five per cent.
+        assertThat(List.of(two, lopsided, paired))
+                .allSatisfy(rate -> assertThat(rate).isLessThan(0.05 + BY_CHANCE));
+        // And the rule does not get there by never showing anything: five tests together use most of their five per
+        // cent.
         assertThat(two).isGreaterThan(0.02);
     }
 
@@ -86,12 +87,11 @@ class FalseAlarmTest {
         Comparer one = Sets.comparer("one");
         // Scatter of casts and of measuring together, and what eight and eight casts show of it at 5 %.
         double smallest = Math.sqrt(1.25)
-                * Power.smallest(c -> Power.ofSets(
-                        c, Power.RANK_EFFICIENCY * CASTS, Power.RANK_EFFICIENCY * CASTS, 0.05));
+                * Power.smallest(
+                        c -> Power.ofSets(c, Power.RANK_EFFICIENCY * CASTS, Power.RANK_EFFICIENCY * CASTS, 0.05));
         int shown = 0;
         for (int i = 0; i < ROUNDS; i++) {
-            Comparison c =
-                    one.compare(drawn(random, "A", 0, false, false), drawn(random, "B", smallest, false, false));
+            Comparison c = one.compare(drawn(random, "A", 0, false, false), drawn(random, "B", smallest, false, false));
             shown += c.family().get(0).shown() ? 1 : 0;
         }
         // Counted ranks are coarse, which costs or gains a few per cent against the smooth formula.

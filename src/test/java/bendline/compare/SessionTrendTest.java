@@ -78,7 +78,8 @@ class SessionTrendTest {
 
     @Test
     void onlyMeasuredDistancesAreBests() {
-        assertThat(SessionTrend.of("tempo", "tempo", "1", List.of(outing(0, 4))).best()).isEmpty();
+        assertThat(SessionTrend.of("tempo", "tempo", "1", List.of(outing(0, 4))).best())
+                .isEmpty();
         assertThat(distance().best()).isEmpty();
     }
 
@@ -98,7 +99,8 @@ class SessionTrendTest {
             held += then >= f.low() && then <= f.high() ? 1 : 0;
             unlikely += f.chance() < 0.1 ? 1 : 0;
         }
-        // Three standard deviations of shares of 95 % and 10 % in 3000 rounds; what happened had been given less than one
+        // Three standard deviations of shares of 95 % and 10 % in 3000 rounds; what happened had been given less than
+        // one
         // chance in ten once in ten times.
         assertThat(held / (double) rounds).isCloseTo(0.95, within(0.012));
         assertThat(unlikely / (double) rounds).isCloseTo(0.1, within(0.017));

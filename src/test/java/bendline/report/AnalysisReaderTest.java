@@ -59,14 +59,17 @@ class AnalysisReaderTest {
             assertThat(cast.track().seconds()[i]).isCloseTo(k.clipSeconds()[i], within(1e-6));
         }
         assertThat(cast.track().freeLengthPx()).isCloseTo(AnalyticCast.FREE_PX, within(0.5));
-        assertThat(cast.track().chordRatio()[AnalyticCast.GAP_FROM - stroke.firstFrame()]).isNaN();
+        assertThat(cast.track().chordRatio()[AnalyticCast.GAP_FROM - stroke.firstFrame()])
+                .isNaN();
     }
 
     @Test
     void curvesAreTheBlanksOfTheFormulasInLengthsFromTheHandAtTheStart() throws IOException {
-        ReadCast cast = new AnalysisReader().read(write(analytic(), temp.resolve("a"))).get(0);
+        ReadCast cast =
+                new AnalysisReader().read(write(analytic(), temp.resolve("a"))).get(0);
         int frame = 145;
-        Point start = AnalyticCast.grip(AnalyticCast.seconds(cast.events().get(EventKind.FORWARD_START).frame()));
+        Point start = AnalyticCast.grip(
+                AnalyticCast.seconds(cast.events().get(EventKind.FORWARD_START).frame()));
         Point tip = AnalyticCast.blank(AnalyticCast.seconds(frame)).last();
         Point read = cast.track().curves().get(frame).last();
         assertThat(read.x()).isCloseTo((tip.x() - start.x()) / AnalyticCast.FREE_PX, within(1e-4));

@@ -86,7 +86,8 @@ class ComparisonFolderTest {
         assertThat(besides).isPositive().isLessThan(page.indexOf("What changed in the stroke"));
         assertThat(page)
                 .contains("changed, but so did something else")
-                .contains("Not to be put down to technique alone: the weight of the rig as cast changed at the same time.")
+                .contains(
+                        "Not to be put down to technique alone: the weight of the rig as cast changed at the same time.")
                 .contains("All of A was cast before B in one session");
         assertThat(page).doesNotContain("<script", "<link", "@import", "<iframe");
     }
@@ -95,11 +96,13 @@ class ComparisonFolderTest {
     void theJsonFitsItsSchemaEverywhere() throws IOException {
         JsonSchema schema;
         try (InputStream in = ComparisonJson.class.getResourceAsStream("comparison.schema.json")) {
-            schema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(in);
+            schema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                    .getSchema(in);
         }
         String json = Files.readString(out.resolve("comparison.json"));
         assertThat(schema.validate(new ObjectMapper().readTree(json))).isEmpty();
-        assertThat(schema.validate(new ObjectMapper().readTree(json.replace("\"less\"", "\"better\"")))).isNotEmpty();
+        assertThat(schema.validate(new ObjectMapper().readTree(json.replace("\"less\"", "\"better\""))))
+                .isNotEmpty();
         Locale before = Locale.getDefault();
         try {
             Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
@@ -120,7 +123,11 @@ class ComparisonFolderTest {
     void rodsAreEquallyLongAndHandsInOnePlaceInThePanels() {
         ReadCast read = new AnalysisReader().read(temp.resolve("cast")).get(0);
         SetPictures set = SetPictures.of(List.of(read), comparison, false).orElseThrow();
-        var grip = set.toPanel(640).transform(new java.awt.geom.Point2D.Double(set.grip().x(), set.grip().y()), null);
+        var grip = set.toPanel(640)
+                .transform(
+                        new java.awt.geom.Point2D.Double(
+                                set.grip().x(), set.grip().y()),
+                        null);
         assertThat(grip.getX()).isEqualTo(320, org.assertj.core.data.Offset.offset(0.5));
         assertThat(set.toPanel(640).getScaleX() * set.freePx())
                 .isCloseTo(640 / SetPictures.WIDE, org.assertj.core.data.Offset.offset(1e-9));
