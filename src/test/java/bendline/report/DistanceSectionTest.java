@@ -74,9 +74,7 @@ class DistanceSectionTest {
         for (String size : List.of("wide", "narrow")) {
             int at = page.indexOf("id=\"cast1-gains-" + size);
             String svg = page.substring(at, page.indexOf("</svg>", at));
-            assertThat(svg)
-                    .contains("<text", "stem", "var(--ink)")
-                    .doesNotContain("rgb(");
+            assertThat(svg).contains("<text", "stem", "var(--ink)").doesNotContain("rgb(");
         }
     }
 
