@@ -85,12 +85,7 @@ final class BodyPainter {
         return whole
                 ? new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND)
                 : new BasicStroke(
-                        (float) width,
-                        BasicStroke.CAP_BUTT,
-                        BasicStroke.JOIN_ROUND,
-                        10,
-                        new float[] {dash, dash},
-                        0);
+                        (float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {dash, dash}, 0);
     }
 
     private static void dot(Graphics2D g, Point p, double line) {
