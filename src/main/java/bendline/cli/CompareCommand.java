@@ -115,7 +115,7 @@ final class CompareCommand implements Callable<Integer> {
                 throw new ParameterException(
                         spec.commandLine(), "--paired is auto, yes or no, not \"" + paired + "\".");
         };
-        return new Comparer(measures == null ? Family.USUAL : measures, pairing, StillAir.UNMODELLED);
+        return new Comparer(measures == null ? Family.USUAL : measures, pairing, StillAir.FLOWN);
     }
 
     private void print(Comparison c, PrintWriter to) {

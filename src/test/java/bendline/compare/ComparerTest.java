@@ -179,7 +179,7 @@ class ComparerTest {
         assertThat(paired.paired()).isTrue();
         assertThat(only(paired).verdict()).isEqualTo(Verdict.MORE);
         assertThat(only(paired).shift().estimate()).isCloseTo(0.4, within(0.051));
-        Comparison apart = new Comparer(List.of("tempo"), Comparer.Pairing.NEVER, StillAir.UNMODELLED).compare(a, b);
+        Comparison apart = new Comparer(List.of("tempo"), Comparer.Pairing.NEVER, StillAir.FLOWN).compare(a, b);
         assertThat(only(apart).verdict()).isEqualTo(Verdict.NOT_SHOWN);
         assertThat(apart.drifts().get(0).shown()).isTrue();
         assertThat(apart.drifts().get(0).perCast()).isCloseTo(0.51, within(0.03));
