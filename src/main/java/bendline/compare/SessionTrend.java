@@ -84,7 +84,8 @@ public record SessionTrend(
             return new SessionTrend(id, label, unit, outings, Double.NaN, Double.NaN, Double.NaN);
         }
         TDistribution t = new TDistribution(null, outings.size() - 2.0);
-        double half = t.inverseCumulativeProbability((1 + LEVEL) / 2) * Math.sqrt(noise(outings, line) / line.getXSumSquares());
+        double half = t.inverseCumulativeProbability((1 + LEVEL) / 2)
+                * Math.sqrt(noise(outings, line) / line.getXSumSquares());
         double slope = line.getSlope();
         return new SessionTrend(
                 id, label, unit, outings, MONTH_DAYS * slope, MONTH_DAYS * (slope - half), MONTH_DAYS * (slope + half));
@@ -124,7 +125,8 @@ public record SessionTrend(
     /** Variance of sessions about the line; means that lie on it by luck are no surer than their casts were measured. */
     private static double noise(List<Outing> outings, SimpleRegression line) {
         double measuring = outings.stream()
-                .mapToDouble(o -> Measured.meanSquare(o.readings()) / o.readings().size())
+                .mapToDouble(
+                        o -> Measured.meanSquare(o.readings()) / o.readings().size())
                 .average()
                 .orElse(0);
         return Math.max(line.getMeanSquareError(), measuring);

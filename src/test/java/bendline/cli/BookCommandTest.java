@@ -96,7 +96,8 @@ class BookCommandTest {
     @Test
     void clipsAreAnalysedOnceAndAgainWithTheOldResultsKept() throws IOException {
         Path clip = ClipFiles.moving(temp.resolve("cast.mp4"), 40);
-        assertThat(book("add", clip.toString(), "--day", "2026-05-03", "--analyse").out())
+        assertThat(book("add", clip.toString(), "--day", "2026-05-03", "--analyse")
+                        .out())
                 .contains("Analysed cast.mp4: 0 casts");
         assertThat(book("analyse").out()).contains("Nothing new to analyse");
         assertThat(book("analyse", "--all", "day=2026-05-03").out()).contains("Analysed cast.mp4");
@@ -110,7 +111,9 @@ class BookCommandTest {
         assertThat(missing.out()).contains("Missing: cast.mp4").contains("--look-in");
         assertThat(missing.status()).isEqualTo(3);
         assertThat(book("list").out()).contains("MISSING");
-        assertThat(book("check", "--look-in", temp.toString()).out()).contains("Found again: 1").contains("Everything is there");
+        assertThat(book("check", "--look-in", temp.toString()).out())
+                .contains("Found again: 1")
+                .contains("Everything is there");
     }
 
     @Test

@@ -63,7 +63,8 @@ class SessionTrendTest {
     @Test
     void sessionsThatLieOnALineByLuckAreNoSurerThanTheyWereMeasured() {
         SessionTrend t = distance(outing(0, 60), outing(10, 61), outing(20, 62), outing(30, 63));
-        // ± 0.1 m each, days −15, −5, 5, 15 about their middle, t of two degrees of freedom 4.3027: 30 days · 4.3027 · 0.1 / √500.
+        // ± 0.1 m each, days −15, −5, 5, 15 about their middle, t of two degrees of freedom 4.3027: 30 days · 4.3027 ·
+        // 0.1 / √500.
         assertThat(t.high() - t.perMonth()).isCloseTo(30 * 4.3027 * 0.1 / Math.sqrt(500), within(1e-4));
     }
 
