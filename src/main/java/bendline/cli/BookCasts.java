@@ -50,8 +50,10 @@ final class BookCasts {
 
     /** The cast with all that is written down around it. */
     Cast cast(Entry e, Optional<ReadCast> read) {
-        Cast.Turn turn = new Cast.Turn(
-                e.session().day() + " " + e.session().name(), e.cast().number());
+        Session session = e.session();
+        // Sorted by name, sessions stand in the order of their days.
+        String name = session.name().startsWith(session.day()) ? session.name() : session.day() + " " + session.name();
+        Cast.Turn turn = new Cast.Turn(name, e.cast().number());
         Wind wind = wind(e.session());
         Measure distance = distance(e.cast());
         Map<Condition, String> told = conditions(e);
