@@ -110,8 +110,11 @@ public record Change(String id, String label, Kind kind, Effort effort, String b
         if (shot.rig().tumble() > 0) {
             out.add(stem());
         }
-        if (KitLimits.leaderHolds(limits, shot.rig().massKg())
-                && shot.tackle().line().diameterM() - THINNER_M >= THINNEST_M) {
+        double thinner = shot.tackle().line().diameterM() - THINNER_M;
+        // A line that nobody told is not held against the rules: what it would bring is told with what it takes.
+        boolean allowed = limits.lineM() == null
+                || KitLimits.thickEnough(thinner, shot.rig().massKg());
+        if (KitLimits.leaderHolds(limits, shot.rig().massKg()) && allowed && thinner >= THINNEST_M) {
             out.add(thinner(shot.tackle().line().diameterM()));
         }
         out.add(lessLoss());

@@ -64,6 +64,19 @@ public final class KitLimits {
         return leader == null || leader >= leaderFor(rigKg);
     }
 
+    /** Whether a main line is thick enough for a rig at full power, going by the rules for tournaments. */
+    static boolean thickEnough(double lineM, double rigKg) {
+        return 1e3 * lineM >= leastLineMm(1e3 * rigKg) - 1e-9;
+    }
+
+    /** UK Surfcasting Federation's tournament rules: least main line for the weight, mm; none for light ones. */
+    private static double leastLineMm(double grams) {
+        if (grams < 50) {
+            return 0;
+        }
+        return grams <= 100 ? 0.25 : grams <= 125 ? 0.28 : grams <= 150 ? 0.31 : 0.35;
+    }
+
     /** The limits that can be looked at. */
     public static List<Caution> of(Kit kit) {
         List<Caution> out = new ArrayList<>();
@@ -107,17 +120,16 @@ public final class KitLimits {
                 "the rod maker's figure, as you gave it"));
     }
 
-    /** UK Surfcasting Federation's tournament rules: least main line for the weight. */
     private static void diameter(double rig, @Nullable Double line, List<Caution> out) {
         double grams = 1e3 * rig;
         if (line == null || grams < 50) {
             return;
         }
-        double least = grams <= 100 ? 0.25 : grams <= 125 ? 0.28 : grams <= 150 ? 0.31 : 0.35;
+        double least = leastLineMm(grams);
         out.add(
                 new Caution(
                         "line-diameter",
-                        1e3 * line < least - 1e-9,
+                        !thickEnough(line, rig),
                         words(
                                 "For %.0f g at full power, tournament casters use a main line of at least %.2f mm and a leader of 0.65 mm or"
                                         + " more; yours is %.2f mm.",

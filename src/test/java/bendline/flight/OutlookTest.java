@@ -186,6 +186,18 @@ class OutlookTest {
                 .noneMatch(c -> c.id().equals("thinner-line") || c.id().equals("heavier-strip"));
     }
 
+    /** Tournament rules of the UK Surfcasting Federation: 0.25 mm at least for 50 to 100 g. */
+    @Test
+    void aThinnerLineIsOfferedOnlyDownToTheLimit() {
+        Shot thick = feeder();
+        thick = thick.with(thick.tackle().withLine(thick.tackle().line().withDiameter(0.28e-3)));
+        KitLimits.Kit allowed = new KitLimits.Kit(0.074, null, null, 0.28e-3, null, null);
+        assertThat(Change.all(thick, null, BestAngle.of(thick), allowed)).anyMatch(c -> c.id().equals("thinner-line"));
+        Shot thin = thick.with(thick.tackle().withLine(thick.tackle().line().withDiameter(0.26e-3)));
+        KitLimits.Kit atLimit = new KitLimits.Kit(0.074, null, null, 0.26e-3, null, null);
+        assertThat(Change.all(thin, null, BestAngle.of(thin), atLimit)).noneMatch(c -> c.id().equals("thinner-line"));
+    }
+
     private static KitLimits.Kit noLimits() {
         return new KitLimits.Kit(null, null, null, null, null, null);
     }
