@@ -6,7 +6,7 @@ import java.util.List;
 final class Tables {
 
     static final List<String> IN_ORDER =
-            List.of("person", "kit", "technique", "session", "clip", "throw", "analysis", "drill", "target");
+            List.of("person", "kit", "technique", "session", "clip", "throw", "analysis", "drill", "target", "correction", "note");
 
     static final String FORMAT = "bendline-book/1";
 
