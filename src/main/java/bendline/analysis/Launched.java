@@ -2,6 +2,7 @@ package bendline.analysis;
 
 import bendline.stroke.Measure;
 import bendline.stroke.Stroke;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,9 +31,14 @@ public record Launched(
 
     /** As a clip shows it. */
     public static Launched of(Stroke stroke) {
-        Measure speed = find(stroke, "launchSpeed");
-        Measure angle = find(stroke, "launchAngleDeg");
-        Measure tight = find(stroke, "flightSeconds");
+        return of(stroke.measures());
+    }
+
+    /** As the measures of a stroke tell it. */
+    public static Launched of(List<Measure> measures) {
+        Measure speed = find(measures, "launchSpeed");
+        Measure angle = find(measures, "launchAngleDeg");
+        Measure tight = find(measures, "flightSeconds");
         return new Launched(
                 speed.value(),
                 speed.plusMinus(),
@@ -40,7 +46,7 @@ public record Launched(
                 angle.value(),
                 angle.plusMinus(),
                 angle.basis(),
-                find(stroke, "buttAngleAtReleaseDeg").value(),
+                find(measures, "buttAngleAtReleaseDeg").value(),
                 tight.value(),
                 tight.plusMinus());
     }
@@ -60,8 +66,8 @@ public record Launched(
                 Double.NaN);
     }
 
-    private static Measure find(Stroke stroke, String id) {
-        return stroke.measures().stream()
+    private static Measure find(List<Measure> measures, String id) {
+        return measures.stream()
                 .filter(m -> m.id().equals(id))
                 .findFirst()
                 .orElse(Measure.unknown(id, id, "1", "it was not measured"));

@@ -33,8 +33,11 @@ final class Schema {
         upgrade(data, book, NEWEST);
     }
 
-    /** The same up to a step, which lets tests make old books. */
-    static void upgrade(DataSource data, Path book, int step) {
+    /**
+     * The same up to a step, which lets tests make old books. The lock on the file keeps other programs out, the monitor other
+     * threads of this one, to which a file's lock is an error instead of a reason to wait.
+     */
+    static synchronized void upgrade(DataSource data, Path book, int step) {
         try (FileChannel channel =
                         FileChannel.open(book.resolve(".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
                 FileLock lock = channel.lock()) {

@@ -12,6 +12,8 @@ import bendline.compare.Condition;
 import bendline.compare.Wind;
 import bendline.report.AnalysisReader;
 import bendline.report.ReadCast;
+import bendline.scene.Conditions;
+import bendline.scene.Setup;
 import bendline.stroke.Measure;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -48,13 +50,37 @@ final class BookCasts {
 
     /** The cast with all that is written down around it. */
     Cast cast(Entry e, Optional<ReadCast> read) {
-        Cast.Turn turn = new Cast.Turn(
-                e.session().day() + " " + e.session().name(), e.cast().number());
+        Session session = e.session();
+        // Sorted by name, sessions stand in the order of their days.
+        String name = session.name().startsWith(session.day()) ? session.name() : session.day() + " " + session.name();
+        Cast.Turn turn = new Cast.Turn(name, e.cast().number());
         Wind wind = wind(e.session());
         Measure distance = distance(e.cast());
         Map<Condition, String> told = conditions(e);
-        return read.map(r -> r.cast(e.name(), turn, told, wind, distance))
+        Cast cast = read.map(r -> r.cast(e.name(), turn, told, wind, distance))
                 .orElseGet(() -> new Cast(e.name(), turn, told, wind, distance, List.of()));
+        return cast.withSetup(known(cast.setup(), e));
+    }
+
+    /** What the kit adds to what was told for the analysis; a rig that the clip stopped tells nothing of the wind. */
+    private static Setup known(Setup told, Entry e) {
+        Kit kit = e.kit();
+        Double loaded = kit == null || kit.rigLoadedG() == null ? null : kit.rigLoadedG() / 1000;
+        Conditions c = told.conditions();
+        Double clip = Boolean.TRUE.equals(e.cast().hitClip())
+                ? e.cast().distanceM()
+                : c.outcome().clipM();
+        Conditions.Outcome outcome = new Conditions.Outcome(c.outcome().tipHeightM(), clip, null, null);
+        return new Setup(
+                told.rodLengthM(),
+                told.freeLengthM(),
+                told.dropM(),
+                told.castMassKg() == null ? loaded : told.rigMassKg(),
+                told.castsTo(),
+                told.slowMotionFactor(),
+                told.marks(),
+                new Conditions(c.rig(), c.tackle(), c.wind(), outcome),
+                told.blank());
     }
 
     private static @Nullable Wind wind(Session s) {

@@ -6,9 +6,9 @@ import bendline.compare.Difference;
 import bendline.compare.Family;
 import bendline.compare.StillAir;
 import bendline.report.CastFolder;
-import bendline.scene.Conditions;
 import bendline.report.ComparisonFolder;
 import bendline.report.ComparisonText;
+import bendline.scene.Conditions;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -115,7 +115,7 @@ final class CompareCommand implements Callable<Integer> {
                 throw new ParameterException(
                         spec.commandLine(), "--paired is auto, yes or no, not \"" + paired + "\".");
         };
-        return new Comparer(measures == null ? Family.USUAL : measures, pairing, StillAir.UNMODELLED);
+        return new Comparer(measures == null ? Family.USUAL : measures, pairing, StillAir.FLOWN);
     }
 
     private void print(Comparison c, PrintWriter to) {

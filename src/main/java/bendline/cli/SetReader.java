@@ -58,9 +58,7 @@ final class SetReader {
             }
         }
         String label = label(given);
-        List<Cast> set = casts.stream()
-                .map(r -> r.cast(name(r), null, Map.of(), null, Cast.noDistance()))
-                .toList();
+        List<Cast> set = casts.stream().map(r -> r.cast(name(r))).toList();
         return new GivenSet(new CastSet(label, set), casts);
     }
 

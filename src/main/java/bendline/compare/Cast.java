@@ -1,5 +1,6 @@
 package bendline.compare;
 
+import bendline.scene.Setup;
 import bendline.stroke.Measure;
 import java.util.EnumMap;
 import java.util.List;
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param wind null where not known
  * @param distance how far the rig flew, measured at the water; a measure without a value where it was not measured
  * @param measures every measure of its analysis, known or not
+ * @param setup what is known of rod, rig and line, for the flight
  */
 public record Cast(
         String name,
@@ -23,7 +25,8 @@ public record Cast(
         Map<Condition, String> conditions,
         @Nullable Wind wind,
         Measure distance,
-        List<Measure> measures) {
+        List<Measure> measures,
+        Setup setup) {
 
     /** Id of the measured distance among the measures of a comparison. */
     public static final String DISTANCE = "distance";
@@ -44,6 +47,17 @@ public record Cast(
         measures = List.copyOf(measures);
     }
 
+    /** A cast of whose kit nothing is known. */
+    public Cast(
+            String name,
+            @Nullable Turn turn,
+            Map<Condition, String> conditions,
+            @Nullable Wind wind,
+            Measure distance,
+            List<Measure> measures) {
+        this(name, turn, conditions, wind, distance, measures, Setup.NONE);
+    }
+
     /** A distance that nobody measured. */
     public static Measure noDistance() {
         return Measure.unknown(DISTANCE, "distance", "m", "nobody measured it");
@@ -61,6 +75,11 @@ public record Cast(
 
     /** The same with another distance. */
     public Cast withDistance(Measure other) {
-        return new Cast(name, turn, conditions, wind, other, measures);
+        return new Cast(name, turn, conditions, wind, other, measures, setup);
+    }
+
+    /** The same with what is known of rod, rig and line. */
+    public Cast withSetup(Setup other) {
+        return new Cast(name, turn, conditions, wind, distance, measures, other);
     }
 }

@@ -16,18 +16,6 @@ public interface StillAir {
      */
     Measure of(Cast cast);
 
-    /** Without a model of the flight: what was measured in next to no wind stands, in other winds nothing can be told. */
-    StillAir UNMODELLED = cast -> {
-        Measure d = cast.distance();
-        if (cast.wind() != null && cast.wind().calm()) {
-            return d;
-        }
-        return Measure.unknown(
-                d.id(),
-                d.label(),
-                d.unit(),
-                cast.wind() == null
-                        ? "the wind was not written down"
-                        : "the sets were cast in different winds, and what this wind did can't be taken out");
-    };
+    /** Flown with this rig, line and wind, and again without the wind; what was cast in next to no wind stands as it is. */
+    StillAir FLOWN = new FlownStillAir();
 }

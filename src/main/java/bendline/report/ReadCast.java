@@ -3,6 +3,7 @@ package bendline.report;
 import bendline.compare.Cast;
 import bendline.compare.Condition;
 import bendline.compare.Wind;
+import bendline.scene.Conditions;
 import bendline.scene.Setup;
 import bendline.scene.Setup.Side;
 import bendline.stroke.Event;
@@ -72,7 +73,27 @@ public record ReadCast(
 
     /** What a comparison looks at, without a book. */
     public Cast cast() {
-        return cast(name(), null, Map.of(), null, Cast.noDistance());
+        return cast(name());
+    }
+
+    /** The same under another name. */
+    public Cast cast(String name) {
+        Conditions.Wind told = setup.conditions().wind();
+        boolean whence = told.fromDeg() != null || told.speedMps() != null && told.speedMps() <= Wind.CALM_MPS;
+        Wind wind = told.speedMps() == null || !whence
+                ? null
+                : new Wind(told.speedMps(), told.fromDeg() == null ? 0 : told.fromDeg() % 360);
+        return cast(name, null, Map.of(), wind, measured());
+    }
+
+    /** How far it went, where that was told for the clip's only cast. */
+    private Measure measured() {
+        Conditions.Outcome told = setup.conditions().outcome();
+        if (told.measuredM() == null || of > 1) {
+            return Cast.noDistance();
+        }
+        double sd = told.measuredPlusMinusM() == null ? 0.02 * told.measuredM() : told.measuredPlusMinusM();
+        return Cast.distance(told.measuredM(), sd, "as it was told for the analysis");
     }
 
     /**
@@ -90,7 +111,7 @@ public record ReadCast(
         all.put(Condition.CAMERA_SIDE, castsTo == Side.RIGHT ? "casts go to the right" : "casts go to the left");
         all.put(Condition.PICTURE, picture.width() + " × " + picture.height());
         all.putAll(more);
-        return new Cast(name, turn, all, wind, distance, measures);
+        return new Cast(name, turn, all, wind, distance, measures, setup);
     }
 
     private static void put(Map<Condition, String> into, Condition c, String format, @Nullable Double value) {

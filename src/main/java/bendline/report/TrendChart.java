@@ -8,6 +8,9 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
+import java.text.FieldPosition;
+import java.text.NumberFormat;
+import java.text.ParsePosition;
 import java.time.LocalDate;
 import java.util.List;
 import org.jfree.chart.JFreeChart;
@@ -133,15 +136,7 @@ final class TrendChart {
         double span = Math.max(2, last().toEpochDay() - first().toEpochDay());
         axis.setRange(first().toEpochDay() - 0.06 * span, last().toEpochDay() + 0.06 * span);
         axis.setTickUnit(new NumberTickUnit(Math.max(1, Math.ceil(span / (size == ChartSize.WIDE ? 6 : 3)))));
-        axis.setNumberFormatOverride(new java.text.DecimalFormat() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public StringBuffer format(double day, StringBuffer to, java.text.FieldPosition at) {
-                LocalDate d = LocalDate.ofEpochDay(Math.round(day));
-                return to.append(Words.of("%02d-%02d", d.getMonthValue(), d.getDayOfMonth()));
-            }
-        });
+        axis.setNumberFormatOverride(new DayFormat());
         return axis;
     }
 
@@ -156,5 +151,27 @@ final class TrendChart {
         a.setPaint(Palette.SOFT.light());
         a.setTextAnchor(TextAnchor.TOP_LEFT);
         plot.addAnnotation(a);
+    }
+
+    /** Days since 1970 as month and day. Not a decimal format, which would print plain numbers by a shorter way of its own. */
+    private static final class DayFormat extends NumberFormat {
+
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public StringBuffer format(double day, StringBuffer to, FieldPosition at) {
+            return format(Math.round(day), to, at);
+        }
+
+        @Override
+        public StringBuffer format(long day, StringBuffer to, FieldPosition at) {
+            LocalDate d = LocalDate.ofEpochDay(day);
+            return to.append(Words.of("%02d-%02d", d.getMonthValue(), d.getDayOfMonth()));
+        }
+
+        @Override
+        public Number parse(String text, ParsePosition at) {
+            throw new UnsupportedOperationException("an axis only writes its days");
+        }
     }
 }

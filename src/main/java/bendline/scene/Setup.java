@@ -83,9 +83,20 @@ public record Setup(
         marks = List.copyOf(marks);
     }
 
+    /** The same with another mass of the rig as cast, kilograms. */
+    public Setup withMass(@Nullable Double massKg) {
+        return new Setup(rodLengthM, freeLengthM, dropM, massKg, castsTo, slowMotionFactor, marks, conditions, blank);
+    }
+
+    /** The same with other conditions. */
+    public Setup withConditions(Conditions others) {
+        return new Setup(rodLengthM, freeLengthM, dropM, rigMassKg, castsTo, slowMotionFactor, marks, others, blank);
+    }
+
     /** The same with other marks. */
     public Setup withMarks(List<Mark> others) {
-        return new Setup(rodLengthM, freeLengthM, dropM, rigMassKg, castsTo, slowMotionFactor, others, conditions, blank);
+        return new Setup(
+                rodLengthM, freeLengthM, dropM, rigMassKg, castsTo, slowMotionFactor, others, conditions, blank);
     }
 
     /** Mass of the rig as cast: as told, else empty and bait together; null where neither is known. */

@@ -92,7 +92,7 @@ final class MomentScores {
 
     @Override
     public String toString() {
-        StringBuilder out = new StringBuilder(String.format("%d casts, %d overlooked%n", happened, overlooked));
+        StringBuilder out = new StringBuilder(String.format(Locale.ROOT, "%d casts, %d overlooked%n", happened, overlooked));
         for (String kind : kinds()) {
             out.append(row(kind, of(kind), toldShare(kind)));
         }

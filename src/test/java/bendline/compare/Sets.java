@@ -45,6 +45,6 @@ final class Sets {
     }
 
     static Comparer comparer(String... family) {
-        return new Comparer(List.of(family), Comparer.Pairing.WHERE_THEY_ALTERNATE, StillAir.UNMODELLED);
+        return new Comparer(List.of(family), Comparer.Pairing.WHERE_THEY_ALTERNATE, StillAir.FLOWN);
     }
 }

@@ -55,7 +55,7 @@ class ComparisonFolderTest {
             a.add(cast(read, "a" + i, 25 + i, "90 g", i + 1));
             b.add(cast(read, "b" + i, 2 + i, "60 g", i + 7));
         }
-        return new Comparer(List.of("buttFall", "tempo"), Comparer.Pairing.WHERE_THEY_ALTERNATE, StillAir.UNMODELLED)
+        return new Comparer(List.of("buttFall", "tempo"), Comparer.Pairing.WHERE_THEY_ALTERNATE, StillAir.FLOWN)
                 .compare(new CastSet("held & <low>", a), new CastSet("held high", b));
     }
 
