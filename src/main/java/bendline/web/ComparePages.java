@@ -137,7 +137,7 @@ final class ComparePages {
         try {
             Path out = book.file("cache/compared").resolve(id);
             Files.createDirectories(out.getParent());
-            var comparison = new Comparer(Family.USUAL, Comparer.Pairing.WHERE_THEY_ALTERNATE, StillAir.UNMODELLED)
+            var comparison = new Comparer(Family.USUAL, Comparer.Pairing.WHERE_THEY_ALTERNATE, StillAir.FLOWN)
                     .compare(set("A", a), set("B", b));
             new ComparisonFolder().write(comparison, a, b, out, Progress.SILENT);
         } catch (ComparisonException e) {
