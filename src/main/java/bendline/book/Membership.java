@@ -80,12 +80,12 @@ public final class Membership {
 
     /** Whose browser it is: nothing where it was not let in within 30 days, empty text for nobody in particular. */
     public Optional<String> visitor(String tokenHash) {
-        return book.read(h -> h.createQuery(
-                        "SELECT coalesce(person_id, '') FROM visit WHERE token_sha256 = ? AND made_at > ?")
-                .bind(0, tokenHash)
-                .bind(1, Instant.now().minusSeconds(30L * 86_400).toString())
-                .mapTo(String.class)
-                .findOne());
+        return book.read(
+                h -> h.createQuery("SELECT coalesce(person_id, '') FROM visit WHERE token_sha256 = ? AND made_at > ?")
+                        .bind(0, tokenHash)
+                        .bind(1, Instant.now().minusSeconds(30L * 86_400).toString())
+                        .mapTo(String.class)
+                        .findOne());
     }
 
     /** Shows a browser out. */
@@ -95,7 +95,8 @@ public final class Membership {
 
     /** Lets somebody see a clip. */
     public void share(String clipId, String personId) {
-        book.execute(h -> h.execute("INSERT OR IGNORE INTO share (clip_id, person_id) VALUES (?, ?)", clipId, personId));
+        book.execute(
+                h -> h.execute("INSERT OR IGNORE INTO share (clip_id, person_id) VALUES (?, ?)", clipId, personId));
     }
 
     /** Takes that back. */

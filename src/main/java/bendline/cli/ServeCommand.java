@@ -31,13 +31,18 @@ final class ServeCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--port", paramLabel = "N", defaultValue = "8420", description = "Port; 0 for any free one. Usual: 8420.")
+    @Option(
+            names = "--port",
+            paramLabel = "N",
+            defaultValue = "8420",
+            description = "Port; 0 for any free one. Usual: 8420.")
     private int port;
 
     @Option(
             names = "--lan",
-            description = "Let others on the network come in: with the pairing code that is printed, or with --club by name"
-                    + " and password. The connection is not encrypted: only on a network you trust.")
+            description =
+                    "Let others on the network come in: with the pairing code that is printed, or with --club by name"
+                            + " and password. The connection is not encrypted: only on a network you trust.")
     private boolean lan;
 
     @Option(names = "--club", description = "Everybody signs in: pupils see their own clips, coaches see all.")
@@ -87,16 +92,17 @@ final class ServeCommand implements Callable<Integer> {
         }
         if (!server.addresses().isEmpty()) {
             out.println(WebServer.square(server.addresses().get(0)));
-            out.println(club
-                    ? "Everybody on this network can open the sign-in page; the connection is not encrypted."
-                    : "Pairing code: " + server.pairingCode()
-                            + "\nWhoever has it sees, adds and corrects every clip in this book. Everybody on this network can"
-                            + " open the page that asks for it; the connection is not encrypted.");
+            out.println(
+                    club
+                            ? "Everybody on this network can open the sign-in page; the connection is not encrypted."
+                            : "Pairing code: " + server.pairingCode()
+                                    + "\nWhoever has it sees, adds and corrects every clip in this book. Everybody on this network can"
+                                    + " open the page that asks for it; the connection is not encrypted.");
         }
         String invitation = server.firstInvitation();
         if (!invitation.isEmpty()) {
-            out.println("No coach has an account yet. The first joins here, once: " + server.address().replaceAll("/$", "")
-                    + invitation);
+            out.println("No coach has an account yet. The first joins here, once: "
+                    + server.address().replaceAll("/$", "") + invitation);
         }
         out.flush();
     }

@@ -24,14 +24,14 @@ public final class FramePictures {
      * @param progress told 0 to 1
      * @throws FootageException where the clip can't be used
      */
-    public static void write(
-            Footage footage, Path into, IntPredicate wanted, int longestPx, DoubleConsumer progress) {
+    public static void write(Footage footage, Path into, IntPredicate wanted, int longestPx, DoubleConsumer progress) {
         int frames = footage.survey(done -> {}).frames();
         try (PictureReader reader = footage.pictures()) {
             for (Picture p = reader.next(); p != null; p = reader.next()) {
                 if (wanted.test(p.index())) {
                     BufferedImage image = within(p.image(), longestPx);
-                    if (!ImageIO.write(image, "jpg", into.resolve(p.index() + ".jpg").toFile())) {
+                    if (!ImageIO.write(
+                            image, "jpg", into.resolve(p.index() + ".jpg").toFile())) {
                         throw new IllegalStateException("Java on this computer writes no JPEG");
                     }
                 }

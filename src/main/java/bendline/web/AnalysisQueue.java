@@ -102,9 +102,11 @@ final class AnalysisQueue implements AutoCloseable {
         if (s != null) {
             return s;
         }
-        return arrivals.job(clipId)
+        Standing kept = arrivals.job(clipId)
                 .map(j -> new Standing(j.state(), j.says(), 1, 0))
-                .orElse(new Standing(desk.analysed(clipId) ? "done" : "new", "", 0, 0));
+                .orElseGet(() -> new Standing(desk.analysed(clipId) ? "done" : "new", "", 0, 0));
+        Standing meanwhile = standings.putIfAbsent(clipId, kept);
+        return meanwhile == null ? kept : meanwhile;
     }
 
     /** How many are before a clip. */
@@ -153,11 +155,14 @@ final class AnalysisQueue implements AutoCloseable {
     private void heard(Clip clip, String[] f, CountDownLatch over) {
         String id = clip.id();
         switch (f[0]) {
-            case "at" -> standings.computeIfPresent(id, (k, s) -> s.state().equals("following")
-                    ? s
-                    : s.with("working", f[2], Double.parseDouble(f[1])));
+            case "at" ->
+                standings.computeIfPresent(
+                        id,
+                        (k, s) ->
+                                s.state().equals("following") ? s : s.with("working", f[2], Double.parseDouble(f[1])));
             case "followed" ->
-                standings.computeIfPresent(id, (k, s) -> new Standing(s.state(), s.says(), s.fraction(), s.version() + 1));
+                standings.computeIfPresent(
+                        id, (k, s) -> new Standing(s.state(), s.says(), s.fraction(), s.version() + 1));
             case "written" -> desk.written(clip, f[1], Integer.parseInt(f[2]), settings.program());
             case "refused" -> standings.computeIfPresent(id, (k, s) -> s.with("done", f[1], 1));
             case "ready" -> {

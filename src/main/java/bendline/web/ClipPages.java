@@ -87,7 +87,9 @@ final class ClipPages {
             html.open("section").leaf("h2", "In the book");
             Map<Clip, List<Entry>> clips = clips(v);
             if (clips.isEmpty()) {
-                html.leaf("p", "Nothing yet. Film one cast from the side, the whole rod in the picture, and send it above.");
+                html.leaf(
+                        "p",
+                        "Nothing yet. Film one cast from the side, the whole rod in the picture, and send it above.");
             }
             html.open("ul", "class", "clips");
             clips.forEach((c, entries) -> line(html, c, entries));
@@ -99,7 +101,9 @@ final class ClipPages {
         html.open("section", "class", "top take");
         html.open("div");
         html.leaf("label", "Film or choose clips", "for", "pick", "class", "next");
-        html.leaf("p", "What has gone up stays: if the connection breaks, choose the same clip again and it goes on from there.");
+        html.leaf(
+                "p",
+                "What has gone up stays: if the connection breaks, choose the same clip again and it goes on from there.");
         html.single("input", "id", "pick", "type", "file", "accept", "video/*,.mkv,.avi", "multiple", "multiple");
         html.leaf("p", "On a computer, clips can be dropped anywhere on this page.", "class", "basis");
         html.close();

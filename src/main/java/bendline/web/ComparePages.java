@@ -58,7 +58,8 @@ final class ComparePages {
         Map<String, ReadCast> out = new LinkedHashMap<>();
         for (Map.Entry<Clip, List<Entry>> e : clips.clips(v).entrySet()) {
             for (Entry entry : e.getValue()) {
-                if (entry.analysis() != null && Files.isDirectory(book.file(entry.analysis().folder()))) {
+                if (entry.analysis() != null
+                        && Files.isDirectory(book.file(entry.analysis().folder()))) {
                     read(entry).ifPresent(r -> out.put(entry.cast().id(), r));
                 }
             }
@@ -68,7 +69,8 @@ final class ComparePages {
 
     private java.util.Optional<ReadCast> read(Entry e) {
         try {
-            List<ReadCast> casts = new AnalysisReader().read(book.file(e.analysis().folder()));
+            List<ReadCast> casts =
+                    new AnalysisReader().read(book.file(e.analysis().folder()));
             int at = e.cast().clipCast() - 1;
             return at < casts.size() ? java.util.Optional.of(casts.get(at)) : java.util.Optional.empty();
         } catch (AnalysisFileException problem) {
@@ -82,12 +84,16 @@ final class ComparePages {
         ctx.html(Page.of("Compare", v, "", html -> {
             html.leaf("h1", "Compare");
             if (casts.size() < 2) {
-                html.leaf("p", "Two casts with a report are needed. A single cast against another shows how they differ;"
-                        + " several on each side show what changed.");
+                html.leaf(
+                        "p",
+                        "Two casts with a report are needed. A single cast against another shows how they differ;"
+                                + " several on each side show what changed.");
                 return;
             }
-            html.leaf("p", "Put casts on side A (before) and side B (after). With one on each side you see both films"
-                    + " locked at release; a change can only be told from several casts a side.");
+            html.leaf(
+                    "p",
+                    "Put casts on side A (before) and side B (after). With one on each side you see both films"
+                            + " locked at release; a change can only be told from several casts a side.");
             Page.form(html, v, "/compare", "tall", h -> table(h, v, casts));
         }));
     }
@@ -103,7 +109,8 @@ final class ComparePages {
             for (String side : new String[] {"A", "B", "neither"}) {
                 h.open("label");
                 if (side.equals("neither")) {
-                    h.single("input", "type", "radio", "name", "s" + e.cast().id(), "value", side, "checked", "checked");
+                    h.single(
+                            "input", "type", "radio", "name", "s" + e.cast().id(), "value", side, "checked", "checked");
                 } else {
                     h.single("input", "type", "radio", "name", "s" + e.cast().id(), "value", side);
                 }
@@ -132,7 +139,8 @@ final class ComparePages {
         }
         String id = UUID.randomUUID().toString();
         if (!one.tryAcquire()) {
-            throw new io.javalin.http.HttpResponseException(429, "Another comparison is being made; try again in a moment.");
+            throw new io.javalin.http.HttpResponseException(
+                    429, "Another comparison is being made; try again in a moment.");
         }
         try {
             Path out = book.file("cache/compared").resolve(id);

@@ -82,7 +82,8 @@ final class Desk {
                 Mark.Part part = Mark.Part.valueOf(c.part().toUpperCase(Locale.ROOT));
                 Mark mark = c.x() == null
                         ? new Mark(c.seconds(), Map.of(), Set.of(part))
-                        : new Mark(c.seconds(), Map.of(part, new Point(c.x(), Objects.requireNonNull(c.y()))), Set.of());
+                        : new Mark(
+                                c.seconds(), Map.of(part, new Point(c.x(), Objects.requireNonNull(c.y()))), Set.of());
                 out.merge(c.seconds(), mark, Mark::and);
             }
         }
@@ -90,7 +91,8 @@ final class Desk {
     }
 
     private static Setup known(List<Entry> entries) {
-        Optional<Kit> kit = entries.stream().map(Entry::kit).filter(Objects::nonNull).findFirst();
+        Optional<Kit> kit =
+                entries.stream().map(Entry::kit).filter(Objects::nonNull).findFirst();
         return kit.map(k -> new Setup(
                         k.rodLengthM(), k.freeLengthM(), k.dropM(), kilograms(k.rigLoadedG()), null, null, List.of()))
                 .orElse(Setup.NONE);
@@ -113,7 +115,6 @@ final class Desk {
     /** A cast of which nothing was measured. */
     static Throw plain(
             String sessionId, String clipId, int number, @Nullable String kitId, @Nullable String techniqueId) {
-        return new Throw(
-                "", sessionId, 0, clipId, number, kitId, techniqueId, null, null, null, null, null, "", "");
+        return new Throw("", sessionId, 0, clipId, number, kitId, techniqueId, null, null, null, null, null, "", "");
     }
 }

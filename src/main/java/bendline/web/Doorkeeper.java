@@ -76,9 +76,8 @@ final class Doorkeeper {
     private void checkHost(Context ctx) {
         String host = Optional.ofNullable(ctx.host()).orElse("");
         String name = host.replaceAll(":\\d+$", "").toLowerCase(Locale.ROOT);
-        boolean plain = name.equals("localhost")
-                || name.matches("\\d{1,3}(\\.\\d{1,3}){3}")
-                || name.matches("\\[[0-9a-f:]+]");
+        boolean plain =
+                name.equals("localhost") || name.matches("\\d{1,3}(\\.\\d{1,3}){3}") || name.matches("\\[[0-9a-f:]+]");
         if (!plain && !settings.club()) {
             throw new BadRequestResponse("Open this page by the address that serve printed.");
         }
@@ -93,8 +92,9 @@ final class Doorkeeper {
         Optional<String> known = membership.visitor(Secrets.hash(token));
         if (settings.club()) {
             Optional<Member> member = known.flatMap(membership::member);
-            Optional<Person> person = member.flatMap(m ->
-                    book.people().stream().filter(p -> p.id().equals(m.personId())).findFirst());
+            Optional<Person> person = member.flatMap(m -> book.people().stream()
+                    .filter(p -> p.id().equals(m.personId()))
+                    .findFirst());
             String finalToken = token;
             return person.map(p -> new Visitor(finalToken, true, p, member.get().role()))
                     .orElse(new Visitor(token, false, null, "pupil"));

@@ -33,7 +33,8 @@ final class EnterPages {
     private static final Argon2Function ARGON = Argon2Function.getInstance(19_456, 2, 1, 32, Argon2.ID);
 
     /** Checked where there is no such name, so that the time taken doesn't tell. */
-    private final String nobody = Password.hash(Secrets.token()).addRandomSalt().with(ARGON).getResult();
+    private final String nobody =
+            Password.hash(Secrets.token()).addRandomSalt().with(ARGON).getResult();
 
     private final ServeSettings settings;
     private final PracticeBook book;
@@ -94,7 +95,18 @@ final class EnterPages {
             } else {
                 Page.form(html, v, "/enter", "tall", h -> {
                     h.leaf("label", "The eight digits that the computer shows", "for", "code");
-                    h.single("input", "id", "code", "name", "code", "inputmode", "numeric", "autocomplete", "off", "required", "required");
+                    h.single(
+                            "input",
+                            "id",
+                            "code",
+                            "name",
+                            "code",
+                            "inputmode",
+                            "numeric",
+                            "autocomplete",
+                            "off",
+                            "required",
+                            "required");
                     h.leaf("button", "Pair");
                 });
             }
@@ -103,9 +115,31 @@ final class EnterPages {
 
     private static void nameAndPassword(Html h) {
         h.leaf("label", "Name", "for", "name");
-        h.single("input", "id", "name", "name", "name", "autocomplete", "username", "required", "required", "maxlength", "60");
+        h.single(
+                "input",
+                "id",
+                "name",
+                "name",
+                "name",
+                "autocomplete",
+                "username",
+                "required",
+                "required",
+                "maxlength",
+                "60");
         h.leaf("label", "Password", "for", "password");
-        h.single("input", "id", "password", "name", "password", "type", "password", "autocomplete", "current-password", "required", "required");
+        h.single(
+                "input",
+                "id",
+                "password",
+                "name",
+                "password",
+                "type",
+                "password",
+                "autocomplete",
+                "current-password",
+                "required",
+                "required");
         h.leaf("button", "Sign in");
     }
 
@@ -126,7 +160,8 @@ final class EnterPages {
         Optional<Person> person =
                 book.people().stream().filter(p -> p.name().equals(name)).findFirst();
         Optional<Member> member = person.map(Person::id).flatMap(membership::member);
-        boolean right = Password.check(password, member.map(Member::password).orElse(nobody)).with(ARGON);
+        boolean right = Password.check(password, member.map(Member::password).orElse(nobody))
+                .with(ARGON);
         if (member.isEmpty() || !right) {
             throw new ForbiddenResponse("Name and password don't belong together.");
         }
@@ -151,9 +186,33 @@ final class EnterPages {
             Page.form(html, v, "/join", "tall", h -> {
                 h.single("input", "type", "hidden", "name", "code", "value", secret);
                 h.leaf("label", "Name, as the others know you", "for", "name");
-                h.single("input", "id", "name", "name", "name", "autocomplete", "username", "required", "required", "maxlength", "60");
+                h.single(
+                        "input",
+                        "id",
+                        "name",
+                        "name",
+                        "name",
+                        "autocomplete",
+                        "username",
+                        "required",
+                        "required",
+                        "maxlength",
+                        "60");
                 h.leaf("label", "Password, " + SHORTEST + " characters or more", "for", "password");
-                h.single("input", "id", "password", "name", "password", "type", "password", "autocomplete", "new-password", "required", "required", "minlength", Integer.toString(SHORTEST));
+                h.single(
+                        "input",
+                        "id",
+                        "password",
+                        "name",
+                        "password",
+                        "type",
+                        "password",
+                        "autocomplete",
+                        "new-password",
+                        "required",
+                        "required",
+                        "minlength",
+                        Integer.toString(SHORTEST));
                 h.leaf("button", "Join");
             });
         }));
@@ -165,7 +224,8 @@ final class EnterPages {
         String name = Objects.requireNonNullElse(ctx.formParam("name"), "").strip();
         String password = password(ctx);
         if (name.isEmpty() || name.length() > 60 || password.length() < SHORTEST) {
-            throw new BadRequestResponse("Give a name, and a password of " + SHORTEST + " to " + LONGEST + " characters.");
+            throw new BadRequestResponse(
+                    "Give a name, and a password of " + SHORTEST + " to " + LONGEST + " characters.");
         }
         String role = membership.invited(hash).orElseThrow(() -> new NotFoundResponse("This invitation was used."));
         Person person = new Person(UUID.randomUUID().toString(), name, null, "");
@@ -190,9 +250,11 @@ final class EnterPages {
         return Page.of("Club", v, "", html -> {
             html.leaf("h1", "Club");
             html.open("ul");
-            membership.members().forEach(m -> book.people().stream()
-                    .filter(p -> p.id().equals(m.personId()))
-                    .forEach(p -> html.leaf("li", p.name() + ", " + m.role())));
+            membership
+                    .members()
+                    .forEach(m -> book.people().stream()
+                            .filter(p -> p.id().equals(m.personId()))
+                            .forEach(p -> html.leaf("li", p.name() + ", " + m.role())));
             html.close();
             if (v.role().equals("coach")) {
                 html.leaf("h2", "Invite somebody");

@@ -39,14 +39,21 @@ final class Live implements AutoCloseable {
     }
 
     private void tell() {
-        watchers.forEach((client, w) -> {
+        watchers.forEach(this::tell);
+    }
+
+    private void tell(SseClient client, Watcher w) {
+        try {
             Standing s = queue.standing(w.clipId());
             String text = text(s, queue.ahead(w.clipId()));
             if (text.hashCode() != w.told()[0]) {
                 w.told()[0] = text.hashCode();
                 client.sendEvent("standing", text);
             }
-        });
+        } catch (RuntimeException e) {
+            // One that can't be told must not keep the others from being told.
+            watchers.remove(client);
+        }
     }
 
     /** Fields in lines: state, version, fraction, how many are before it, words. */

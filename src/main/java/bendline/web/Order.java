@@ -61,14 +61,17 @@ record Order(Path clip, Path followed, Path place, Path frames, Setup known, Lis
 
     private static String mark(Mark m) {
         StringBuilder out = new StringBuilder(Double.toString(m.seconds()));
-        m.places().forEach((part, p) -> out.append(' ')
-                .append(part.name().toLowerCase(Locale.ROOT))
-                .append('=')
-                .append(p.x())
-                .append(',')
-                .append(p.y()));
-        m.hidden().forEach(part ->
-                out.append(' ').append(part.name().toLowerCase(Locale.ROOT)).append("=hidden"));
+        m.places()
+                .forEach((part, p) -> out.append(' ')
+                        .append(part.name().toLowerCase(Locale.ROOT))
+                        .append('=')
+                        .append(p.x())
+                        .append(',')
+                        .append(p.y()));
+        m.hidden()
+                .forEach(part -> out.append(' ')
+                        .append(part.name().toLowerCase(Locale.ROOT))
+                        .append("=hidden"));
         return out.toString();
     }
 

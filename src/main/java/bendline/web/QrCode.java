@@ -44,8 +44,10 @@ final class QrCode {
                 }
             }
         }
-        return "<svg class=\"qr\" role=\"img\" aria-label=\"QR code of the address\" viewBox=\"0 0 " + m.getWidth() + " "
-                + m.getHeight() + "\"><rect width=\"100%\" height=\"100%\" fill=\"#fff\"/><path fill=\"#000\" d=\"" + path
+        return "<svg class=\"qr\" role=\"img\" aria-label=\"QR code of the address\" viewBox=\"0 0 " + m.getWidth()
+                + " "
+                + m.getHeight() + "\"><rect width=\"100%\" height=\"100%\" fill=\"#fff\"/><path fill=\"#000\" d=\""
+                + path
                 + "\"/></svg>\n";
     }
 }

@@ -17,7 +17,9 @@ final class ReviewPage {
     String write(String talk) {
         return Page.of("Review " + clip.name(), visitor, "review.js", html -> {
             html.open("div", "id", "review", "data-clip", clip.id());
-            html.open("h1").leaf("a", clip.name(), "href", "/clips/" + clip.id()).close();
+            html.open("h1")
+                    .leaf("a", clip.name(), "href", "/clips/" + clip.id())
+                    .close();
             html.leaf("p", "Loading …", "id", "says", "role", "status", "class", "kicker");
             html.open("div", "class", "desk").open("div", "class", "film");
             stage(html);
@@ -114,7 +116,19 @@ final class ReviewPage {
             h.single("input", "type", "hidden", "name", "seconds", "id", "noteSeconds", "value", "0");
             h.single("input", "type", "hidden", "name", "drawing", "id", "drawing", "value", "");
             h.leaf("label", "Note", "for", "words");
-            h.leaf("textarea", "", "id", "words", "name", "words", "rows", "3", "required", "required", "maxlength", "2000");
+            h.leaf(
+                    "textarea",
+                    "",
+                    "id",
+                    "words",
+                    "name",
+                    "words",
+                    "rows",
+                    "3",
+                    "required",
+                    "required",
+                    "maxlength",
+                    "2000");
             h.open("div", "class", "steps");
             h.leaf("button", "Draw a line", "type", "button", "id", "draw", "aria-pressed", "false");
             if (visitor.seesAll()) {

@@ -53,8 +53,7 @@ final class ReviewPages {
     }
 
     private String talk(Context ctx, Clip c) {
-        return new TalkList(book, c, Doorkeeper.visitor(ctx))
-                .write(reviews.corrections(c.id()), reviews.notes(c.id()));
+        return new TalkList(book, c, Doorkeeper.visitor(ctx)).write(reviews.corrections(c.id()), reviews.notes(c.id()));
     }
 
     void talk(Context ctx) {
@@ -133,8 +132,7 @@ final class ReviewPages {
             throw new BadRequestResponse("A line has two points, an angle three.");
         }
         String answers = ctx.formParam("answers");
-        if (answers != null
-                && reviews.notes(c.id()).stream().noneMatch(n -> n.id().equals(answers))) {
+        if (answers != null && reviews.notes(c.id()).stream().noneMatch(n -> n.id().equals(answers))) {
             throw new BadRequestResponse("The note to answer is not there.");
         }
         String drill = "true".equals(ctx.formParam("drill")) ? set(v, c, words) : null;

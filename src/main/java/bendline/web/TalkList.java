@@ -90,8 +90,12 @@ final class TalkList {
         if (d.doneOn() != null) {
             html.leaf("p", "Done on " + d.doneOn(), "class", "basis");
         } else {
-            Page.form(html, visitor, "/clips/" + clip.id() + "/drills/" + d.id() + "/done", "note", h -> h.leaf(
-                    "button", "Drill done"));
+            Page.form(
+                    html,
+                    visitor,
+                    "/clips/" + clip.id() + "/drills/" + d.id() + "/done",
+                    "note",
+                    h -> h.leaf("button", "Drill done"));
         }
     }
 

@@ -1,6 +1,7 @@
 package bendline.web;
 
 import bendline.book.Arrivals;
+import bendline.book.BookException;
 import bendline.book.Clip;
 import bendline.book.Entry;
 import bendline.book.Person;
@@ -40,6 +41,8 @@ final class Uploads {
 
     private static final long RESERVE_BYTES = 300L << 20;
     private static final int MOST_UNFINISHED = 40;
+    /** An upload that nobody goes on with is dropped after a week. */
+    private static final long KEPT_SECONDS = 7L * 86_400;
 
     private final ServeSettings settings;
     private final PracticeBook book;
@@ -63,8 +66,18 @@ final class Uploads {
 
     /** Takes up what had arrived whole but was not in the book yet when the program ended. */
     void resume() {
+        String oldest = Instant.now().minusSeconds(KEPT_SECONDS).toString();
         for (Upload u : arrivals.uploads()) {
-            finish(u);
+            try {
+                finish(u);
+                if (u.begunAt().compareTo(oldest) < 0 && arrivals.upload(u.id()).isPresent()) {
+                    tus.deleteUpload(PATH + "/" + u.id());
+                    arrivals.gone(u.id());
+                }
+            } catch (HttpResponseException | BookException | IOException | TusException e) {
+                // The disk may be full: it stays where it is and is taken in at the next start.
+                continue;
+            }
         }
     }
 
@@ -110,15 +123,22 @@ final class Uploads {
         }
         if (length > settings.mostBytes()) {
             throw new HttpResponseException(
-                    413, "That clip is larger than the " + mega(settings.mostBytes()) + " this book takes; cut it shorter.");
+                    413,
+                    "That clip is larger than the " + mega(settings.mostBytes()) + " this book takes; cut it shorter.");
         }
-        if (arrivals.uploads().size() >= MOST_UNFINISHED) {
+        long open = arrivals.uploads().stream()
+                .filter(u ->
+                        Objects.equals(u.personId(), Doorkeeper.visitor(ctx).personId()))
+                .count();
+        if (open >= MOST_UNFINISHED) {
             throw new HttpResponseException(429, "Too many uploads are unfinished; wait until some are done.");
         }
         long coming = arrivals.uploads().stream().mapToLong(Upload::bytes).sum();
         if (roomBytes() < ROOM_A_BYTE * (coming + length) + RESERVE_BYTES) {
-            throw new HttpResponseException(507, "The disk has room for " + mega(roomBytes())
-                    + ", too little for this clip and its report; make room and send it again.");
+            throw new HttpResponseException(
+                    507,
+                    "The disk has room for " + mega(roomBytes())
+                            + ", too little for this clip and its report; make room and send it again.");
         }
     }
 
@@ -143,7 +163,11 @@ final class Uploads {
         }
         String id = location.substring(location.lastIndexOf('/') + 1);
         arrivals.begun(new Upload(
-                id, visitor.personId(), safe(info.getFileName()), info.getLength(), Instant.now().toString()));
+                id,
+                visitor.personId(),
+                safe(info.getFileName()),
+                info.getLength(),
+                Instant.now().toString()));
     }
 
     /** A name that can be a file's anywhere. */
@@ -210,7 +234,7 @@ final class Uploads {
                                 .map(Person::name)
                                 .findFirst()
                                 .orElse("");
-        return book.session(new Session(
-                UUID.randomUUID().toString(), name, day, personId, null, null, null, null, null, ""));
+        return book.session(
+                new Session(UUID.randomUUID().toString(), name, day, personId, null, null, null, null, null, ""));
     }
 }

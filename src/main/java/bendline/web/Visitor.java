@@ -19,7 +19,8 @@ record Visitor(String token, boolean allowed, @Nullable Person person, String ro
         return Secrets.hash("page " + token);
     }
 
-    @Nullable String personId() {
+    @Nullable
+    String personId() {
         return person == null ? null : person.id();
     }
 
@@ -29,6 +30,7 @@ record Visitor(String token, boolean allowed, @Nullable Person person, String ro
     }
 
     boolean owns(Entry entry) {
-        return seesAll() || (person != null && person.id().equals(entry.session().personId()));
+        return seesAll()
+                || (person != null && person.id().equals(entry.session().personId()));
     }
 }

@@ -22,8 +22,7 @@ import java.util.Set;
 /** The program as a place to go to with a browser. Runs until it is closed. */
 public final class WebServer implements AutoCloseable {
 
-    private static final Set<String> SHEETS =
-            Set.of("web.css", "upload.js", "progress.js", "review.js", "mark.svg");
+    private static final Set<String> SHEETS = Set.of("web.css", "upload.js", "progress.js", "review.js", "mark.svg");
 
     private final ServeSettings settings;
     private final Javalin app;
@@ -90,7 +89,9 @@ public final class WebServer implements AutoCloseable {
         app.get("/clips/{clip}", clips::one);
         app.post("/clips/{clip}/again", clips::again);
         app.get("/clips/{clip}/report/<name>", clips::file);
-        app.sse("/clips/{clip}/live", client -> live.watch(client, clips.clip(client.ctx()).id()));
+        app.sse(
+                "/clips/{clip}/live",
+                client -> live.watch(client, clips.clip(client.ctx()).id()));
     }
 
     private void reviewRoutes(ReviewPages review) {
@@ -109,7 +110,8 @@ public final class WebServer implements AutoCloseable {
         app.exception(BookException.class, (e, ctx) -> trouble(ctx, 500, e.getMessage()));
         app.exception(
                 Exception.class,
-                (e, ctx) -> trouble(ctx, 500, "The program failed here (" + e.getClass().getSimpleName() + ")."));
+                (e, ctx) -> trouble(
+                        ctx, 500, "The program failed here (" + e.getClass().getSimpleName() + ")."));
     }
 
     private static void trouble(Context ctx, int status, String says) {
@@ -120,11 +122,15 @@ public final class WebServer implements AutoCloseable {
             ctx.result(says);
             return;
         }
-        ctx.html(Page.of("Trouble", v, "", html -> html.leaf("h1", "That didn't work")
-                .leaf("p", says)
-                .open("p")
-                .leaf("a", "To the clips", "href", "/")
-                .close()));
+        ctx.html(Page.of(
+                "Trouble",
+                v,
+                "",
+                html -> html.leaf("h1", "That didn't work")
+                        .leaf("p", says)
+                        .open("p")
+                        .leaf("a", "To the clips", "href", "/")
+                        .close()));
     }
 
     private void sheet(Context ctx) throws IOException {
@@ -134,7 +140,8 @@ public final class WebServer implements AutoCloseable {
             throw new NotFoundResponse("No such file.");
         }
         try (InputStream in = WebServer.class.getResourceAsStream(report ? "/bendline/report/report.css" : name)) {
-            ctx.contentType(name.endsWith(".css") ? "text/css" : name.endsWith(".js") ? "text/javascript" : "image/svg+xml");
+            ctx.contentType(
+                    name.endsWith(".css") ? "text/css" : name.endsWith(".js") ? "text/javascript" : "image/svg+xml");
             ctx.header("Cache-Control", "private, max-age=300");
             ctx.result(in.readAllBytes());
         }

@@ -110,7 +110,10 @@ public final class Workbench {
     private void write(ClipAnalysis analysis, Path place) throws IOException {
         Files.createDirectories(place.getParent());
         new CastFolder().write(analysis, place, progress());
-        say("written", place.getFileName().toString(), Integer.toString(analysis.casts().size()));
+        say(
+                "written",
+                place.getFileName().toString(),
+                Integer.toString(analysis.casts().size()));
     }
 
     private void pictures(ClipAnalysis analysis, Path folder) throws IOException {

@@ -67,9 +67,9 @@ final class Browser implements AutoCloseable {
     }
 
     WebElement find(String css) {
-        return new WebDriverWait(driver, Duration.ofSeconds(30)).until(d -> d.findElements(By.cssSelector(css)).stream()
-                .findFirst()
-                .orElse(null));
+        return new WebDriverWait(driver, Duration.ofSeconds(30))
+                .until(d ->
+                        d.findElements(By.cssSelector(css)).stream().findFirst().orElse(null));
     }
 
     void waitFor(String script, int seconds) {

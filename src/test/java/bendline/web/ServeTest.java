@@ -1,6 +1,7 @@
 package bendline.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import bendline.web.Served.Guest;
 import java.io.IOException;
@@ -37,7 +38,8 @@ class ServeTest {
         try (Served first = new Served(book)) {
             Guest guest = new Guest(first.address);
             upload = guest.begin("../../evil\tname.mp4", clip.length);
-            assertThat(guest.go(upload, 0, Arrays.copyOf(clip, 100_000)).statusCode()).isEqualTo(204);
+            assertThat(guest.go(upload, 0, Arrays.copyOf(clip, 100_000)).statusCode())
+                    .isEqualTo(204);
             assertThat(guest.go(upload, 50_000, noise(10)).statusCode())
                     .as("from a place where it doesn't go on")
                     .isEqualTo(409);
@@ -50,7 +52,8 @@ class ServeTest {
             HttpResponse<String> head = guest.tus("HEAD", upload, new byte[0]);
             assertThat(head.headers().firstValue("Upload-Offset")).hasValue("100000");
             guest.go(upload, 100_000, Arrays.copyOfRange(clip, 100_000, clip.length));
-            id = guest.get("/arrived/" + upload.substring(upload.lastIndexOf('/') + 1)).body();
+            id = guest.get("/arrived/" + upload.substring(upload.lastIndexOf('/') + 1))
+                    .body();
             assertThat(guest.post("/", "/clips/" + id + "/notes", "seconds", "0.5", "words", "look <here>")
                             .statusCode())
                     .isEqualTo(204);
@@ -66,7 +69,8 @@ class ServeTest {
                 assertThat(files.map(f -> readAll(f))).as("every byte arrived").containsExactly(clip);
             }
             try (var incoming = Files.walk(book.resolve("incoming"))) {
-                assertThat(incoming.filter(Files::isRegularFile).filter(f -> f.endsWith("data"))).isEmpty();
+                assertThat(incoming.filter(Files::isRegularFile).filter(f -> f.endsWith("data")))
+                        .isEmpty();
             }
         }
     }
@@ -98,7 +102,9 @@ class ServeTest {
                                     .POST(BodyPublishers.noBody()))
                             .statusCode())
                     .isEqualTo(403);
-            assertThat(named(served, "elsewhere.example")).as("a name bent to us").startsWith("HTTP/1.1 400");
+            assertThat(named(served, "elsewhere.example"))
+                    .as("a name bent to us")
+                    .startsWith("HTTP/1.1 400");
             assertThat(named(served, "localhost")).startsWith("HTTP/1.1 200");
             HttpResponse<String> home = guest.get("/");
             assertThat(home.headers().firstValue("Content-Security-Policy").orElse(""))
@@ -110,7 +116,8 @@ class ServeTest {
             HttpResponse<String> huge = guest.tus("POST", "/files", new byte[0], "Upload-Length", "x");
             assertThat(huge.statusCode()).isEqualTo(400);
             assertThat(guest.get("/clips/none").statusCode()).isEqualTo(404);
-            assertThat(guest.get("/static/..%2fbook%2fSchema.class").statusCode()).isIn(400, 404);
+            assertThat(guest.get("/static/..%2fbook%2fSchema.class").statusCode())
+                    .isIn(400, 404);
         }
     }
 
@@ -133,11 +140,15 @@ class ServeTest {
                     .map(l -> l.replaceFirst(".*/join", "/join"))
                     .findFirst()
                     .orElseThrow();
-            assertThat(new Guest(served.address).get("/").body()).contains("Sign in").doesNotContain("In the book");
+            assertThat(new Guest(served.address).get("/").body())
+                    .contains("Sign in")
+                    .doesNotContain("In the book");
             Guest coach = joined(served, invitation, "Ada Weir");
             Guest one = joined(served, invited(coach), "Ben Sluice");
             Guest two = joined(served, invited(coach), "Cleo Reed");
-            assertThat(new Guest(served.address).get(invitation).statusCode()).as("used").isEqualTo(404);
+            assertThat(new Guest(served.address).get(invitation).statusCode())
+                    .as("used")
+                    .isEqualTo(404);
 
             String clip = one.upload("mine.mp4", noise(5_000));
             assertThat(two.get("/clips/" + clip).statusCode()).isEqualTo(404);
@@ -145,16 +156,26 @@ class ServeTest {
             assertThat(two.get("/").body()).doesNotContain("mine.mp4");
             assertThat(coach.get("/").body()).contains("mine.mp4");
             assertThat(two.upload("same.mp4", noise(5_000))).isEqualTo("other");
-            assertThat(one.post("/", "/club/invite", "role", "coach").statusCode()).isEqualTo(403);
+            assertThat(one.post("/", "/club/invite", "role", "coach").statusCode())
+                    .isEqualTo(403);
 
-            assertThat(coach.post("/", "/clips/" + clip + "/notes", "seconds", "0", "words", "ten slow ones", "drill", "true")
+            assertThat(coach.post(
+                                    "/",
+                                    "/clips/" + clip + "/notes",
+                                    "seconds",
+                                    "0",
+                                    "words",
+                                    "ten slow ones",
+                                    "drill",
+                                    "true")
                             .statusCode())
                     .isEqualTo(204);
             assertThat(one.get("/clips/" + clip + "/talk").body()).contains("Drill: ten slow ones", "Ada Weir");
             one.over(clip);
             String page = one.get("/clips/" + clip).body();
             String cleo = page.replaceFirst("(?s).*name=\"with\" value=\"([^\"]+)\">(?:(?!</form>).)*Cleo.*", "$1");
-            assertThat(one.post("/", "/clips/" + clip + "/share", "with", cleo, "on", "true").statusCode())
+            assertThat(one.post("/", "/clips/" + clip + "/share", "with", cleo, "on", "true")
+                            .statusCode())
                     .isEqualTo(200);
             assertThat(two.get("/clips/" + clip).statusCode()).isEqualTo(200);
             assertThat(two.post("/", "/clips/" + clip + "/corrections", "seconds", "0", "part", "tip", "hidden", "true")
@@ -163,10 +184,40 @@ class ServeTest {
                     .isEqualTo(403);
             one.post("/", "/leave");
             assertThat(one.get("/").body()).contains("Sign in");
-            assertThat(one.post("/enter", "/enter", "name", "Ben Sluice", "password", "wrong password").statusCode())
+            assertThat(one.post("/enter", "/enter", "name", "Ben Sluice", "password", "wrong password")
+                            .statusCode())
                     .isEqualTo(403);
-            assertThat(one.post("/enter", "/enter", "name", "Ben Sluice", "password", "a long password").body())
+            assertThat(one.post("/enter", "/enter", "name", "Ben Sluice", "password", "a long password")
+                            .body())
                     .contains("mine.mp4");
+        }
+    }
+
+    @Test
+    void othersOnTheNetworkNeedThePairingCode() throws IOException, InterruptedException {
+        try (Served served = new Served(temp.resolve("book"), "--lan")) {
+            String from = served.said.stream()
+                    .filter(l -> l.startsWith("On the network: "))
+                    .map(l -> l.replaceFirst("On the network: (.*)/", "$1"))
+                    .findFirst()
+                    .orElse("");
+            assumeFalse(from.isEmpty(), "This computer is on no network");
+            String code = served.said.get(served.said.size() - 1).replace("Pairing code: ", "");
+            assertThat(new Guest(served.address).get("/").body()).contains("In the book");
+            Guest phone = new Guest(from);
+            assertThat(phone.get("/").body()).contains("Pair this phone").doesNotContain("In the book");
+            assertThat(phone.get("/clips/x/talk").body()).contains("Pair this phone");
+            assertThat(phone.post("/enter", "/enter", "code", code).body()).contains("In the book");
+            Guest stranger = new Guest(from);
+            String wrong = code.equals("00000000") ? "00000001" : "00000000";
+            assertThat(stranger.post("/enter", "/enter", "code", wrong).statusCode())
+                    .isEqualTo(403);
+            for (int i = 0; i < 6; i++) {
+                stranger.post("/enter", "/enter", "code", wrong);
+            }
+            assertThat(stranger.post("/enter", "/enter", "code", code).statusCode())
+                    .as("after many tries even the right one waits")
+                    .isEqualTo(429);
         }
     }
 
@@ -180,7 +231,14 @@ class ServeTest {
             throws IOException, InterruptedException {
         Guest guest = new Guest(served.address);
         HttpResponse<String> in = guest.post(
-                invitation, "/join", "code", invitation.replaceFirst(".*code=", ""), "name", name, "password", "a long password");
+                invitation,
+                "/join",
+                "code",
+                invitation.replaceFirst(".*code=", ""),
+                "name",
+                name,
+                "password",
+                "a long password");
         assertThat(in.body()).contains(name);
         return guest;
     }

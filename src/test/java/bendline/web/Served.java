@@ -40,7 +40,8 @@ final class Served implements AutoCloseable {
                 book.toString()));
         command.addAll(List.of(more));
         process = new ProcessBuilder(command).redirectErrorStream(true).start();
-        BufferedReader says = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+        BufferedReader says =
+                new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
         String found = null;
         // What is printed last says who may come in.
         for (String line = says.readLine(); line != null; line = says.readLine()) {
@@ -49,7 +50,8 @@ final class Served implements AutoCloseable {
                 found = line.substring("Bendline: ".length()).replaceAll("/$", "");
             }
             if (line.startsWith("Only this computer") && !List.of(more).contains("--club")
-                    || line.contains("/join?code=")) {
+                    || line.contains("/join?code=")
+                    || line.startsWith("Pairing code: ")) {
                 break;
             }
         }
