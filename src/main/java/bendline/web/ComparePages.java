@@ -15,6 +15,7 @@ import bendline.report.AnalysisReader;
 import bendline.report.ComparisonFolder;
 import bendline.report.Html;
 import bendline.report.ReadCast;
+import bendline.stroke.Measure;
 import io.javalin.Javalin;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
@@ -27,6 +28,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Semaphore;
@@ -54,13 +56,13 @@ final class ComparePages {
         app.get("/compare/{id}/<name>", this::file);
     }
 
-    private Map<String, ReadCast> casts(Visitor v) {
-        Map<String, ReadCast> out = new LinkedHashMap<>();
+    private Map<Entry, ReadCast> casts(Visitor v) {
+        Map<Entry, ReadCast> out = new LinkedHashMap<>();
         for (Map.Entry<Clip, List<Entry>> e : clips.clips(v).entrySet()) {
             for (Entry entry : e.getValue()) {
                 if (entry.analysis() != null
                         && Files.isDirectory(book.file(entry.analysis().folder()))) {
-                    read(entry).ifPresent(r -> out.put(entry.cast().id(), r));
+                    read(entry).ifPresent(r -> out.put(entry, r));
                 }
             }
         }
@@ -80,7 +82,7 @@ final class ComparePages {
 
     private void choose(Context ctx) {
         Visitor v = Doorkeeper.visitor(ctx);
-        Map<String, ReadCast> casts = casts(v);
+        Map<Entry, ReadCast> casts = casts(v);
         ctx.html(Page.of("Compare", v, "", html -> {
             html.leaf("h1", "Compare");
             if (casts.size() < 2) {
@@ -98,14 +100,14 @@ final class ComparePages {
         }));
     }
 
-    private void table(Html h, Visitor v, Map<String, ReadCast> casts) {
+    private void table(Html h, Visitor v, Map<Entry, ReadCast> casts) {
         clips.clips(v).values().stream().flatMap(List::stream).forEach(e -> {
-            ReadCast r = casts.get(e.cast().id());
+            ReadCast r = casts.get(e);
             if (r == null) {
                 return;
             }
-            h.open("fieldset", "class", "sides");
-            h.leaf("legend", e.name() + " · " + r.clip());
+            h.open("fieldset", "class", "pair");
+            h.leaf("legend", e.name() + " · " + Objects.requireNonNull(e.clip()).name());
             for (String side : new String[] {"A", "B", "neither"}) {
                 h.open("label");
                 if (side.equals("neither")) {
@@ -123,19 +125,23 @@ final class ComparePages {
 
     private void compare(Context ctx) throws IOException {
         Visitor v = Doorkeeper.visitor(ctx);
-        Map<String, ReadCast> casts = casts(v);
-        List<ReadCast> a = new ArrayList<>();
-        List<ReadCast> b = new ArrayList<>();
-        casts.forEach((id, r) -> {
-            String side = ctx.formParam("s" + id);
+        Map<Entry, ReadCast> casts = casts(v);
+        Map<Entry, ReadCast> a = new LinkedHashMap<>();
+        Map<Entry, ReadCast> b = new LinkedHashMap<>();
+        casts.forEach((e, r) -> {
+            String side = ctx.formParam("s" + e.cast().id());
             if ("A".equals(side)) {
-                a.add(r);
+                a.put(e, r);
             } else if ("B".equals(side)) {
-                b.add(r);
+                b.put(e, r);
             }
         });
         if (a.isEmpty() || b.isEmpty() || a.size() + b.size() > MOST) {
             throw new BadRequestResponse("Put at least one cast on each side, and " + MOST + " at most altogether.");
+        }
+        if (a.size() == 1 && b.size() == 1) {
+            ctx.html(PairPage.write(v, a.entrySet().iterator().next(), b.entrySet().iterator().next()));
+            return;
         }
         String id = UUID.randomUUID().toString();
         if (!one.tryAcquire()) {
@@ -147,7 +153,7 @@ final class ComparePages {
             Files.createDirectories(out.getParent());
             var comparison = new Comparer(Family.USUAL, Comparer.Pairing.WHERE_THEY_ALTERNATE, StillAir.FLOWN)
                     .compare(set("A", a), set("B", b));
-            new ComparisonFolder().write(comparison, a, b, out, Progress.SILENT);
+            new ComparisonFolder().write(comparison, List.copyOf(a.values()), List.copyOf(b.values()), out, Progress.SILENT);
         } catch (ComparisonException e) {
             throw new BadRequestResponse(e.getMessage());
         } finally {
@@ -157,12 +163,24 @@ final class ComparePages {
         ctx.redirect("/compare/" + id + "/comparison.html", HttpStatus.SEE_OTHER);
     }
 
-    private static CastSet set(String label, List<ReadCast> casts) {
+    private static CastSet set(String label, Map<Entry, ReadCast> casts) {
         List<Cast> out = new ArrayList<>();
-        for (ReadCast r : casts) {
-            out.add(r.cast(r.clip() + " " + r.number(), null, Map.of(), null, Cast.noDistance()));
-        }
+        casts.forEach((e, r) -> {
+            Cast.Turn turn = new Cast.Turn(
+                    e.session().day() + " " + e.session().name(), e.cast().number());
+            out.add(r.cast(e.name(), turn, Map.of(), null, distance(e)));
+        });
         return new CastSet(label, out);
+    }
+
+    private static Measure distance(Entry e) {
+        Double metres = e.cast().distanceM();
+        if (metres == null) {
+            return Cast.noDistance();
+        }
+        Double sd = e.cast().distanceSdM();
+        return Cast.distance(
+                metres, sd == null ? Double.NaN : sd, Objects.requireNonNullElse(e.cast().distanceHow(), "not told"));
     }
 
     private void file(Context ctx) {

@@ -52,7 +52,7 @@ final class ReviewPage {
                 "role",
                 "group",
                 "aria-label",
-                "The picture. Left and right step one frame, up and down ten, space plays, plus and minus zoom.");
+                "The picture. Left and right step one frame, up goes on ten and down back ten, space plays, plus and minus zoom.");
         html.open("div", "id", "lens");
         html.single("img", "id", "frame", "alt", "");
         html.raw("<svg id=\"over\" aria-hidden=\"true\"></svg>");
