@@ -31,6 +31,7 @@ public final class FollowedJson {
         root.put("format", "bendline-followed/1");
         root.put("width", analysis.info().width());
         root.put("height", analysis.info().height());
+        root.put("slowMotionFactor", analysis.info().slowMotion().factor());
         ArrayNode times = root.putArray("times");
         analysis.info().times().forEach(t -> times.add(rounded(t, 1e6)));
         ArrayNode frames = root.putArray("frames");

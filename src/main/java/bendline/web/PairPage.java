@@ -59,7 +59,7 @@ final class PairPage {
     private static void table(Html html, ReadCast a, ReadCast b) {
         Map<String, Measure> others = new LinkedHashMap<>();
         b.measures().forEach(m -> others.put(m.id(), m));
-        html.open("table").open("thead").open("tr");
+        html.open("table", "class", "measured").open("thead").open("tr");
         html.leaf("th", "Measure", "scope", "col").leaf("th", "A", "scope", "col").leaf("th", "B", "scope", "col");
         html.close().close().open("tbody");
         for (Measure m : a.measures()) {

@@ -31,7 +31,7 @@ function show() {
   const s = Number(at.value) * STEP;
   says.textContent = Math.abs(s) < 1e-9 ? 'At the release' : Math.abs(s).toFixed(2) + ' s ' + (s < 0 ? 'before' : 'after') + ' the release';
   at.setAttribute('aria-valuetext', says.textContent);
-  films.forEach(f => { f.n = Math.max(0, frameAt(f, f.release + s)); });
+  films.forEach(f => { f.n = Math.max(0, frameAt(f, f.release + s * f.data.slowMotionFactor)); });
   films.forEach((f, k) => {
     const other = films[1 - k];
     f.img.src = f.home + '/frames/' + f.n + '.jpg';

@@ -104,7 +104,8 @@ function curves() {
   const svg = $('curves');
   svg.replaceChildren();
   data.casts.forEach(c => {
-    [['bend', 'bend', 0, 45], ['butt', 'butt', -40, 200]].forEach(([key, cls, low, high]) => {
+    const most = Math.max(10, ...c.bend.filter(v => v !== null));
+    [['bend', 'bend', 0, most], ['butt', 'butt', -40, 200]].forEach(([key, cls, low, high]) => {
       let d = '', on = false;
       c[key].forEach((v, i) => {
         if (v === null) { on = false; return; }

@@ -234,13 +234,17 @@ class BrowserTest {
         Clip kept = book.keep(other);
         book.add(Desk.plain(first.session().id(), kept.id(), 1, null, null));
         String place = book.placeForAnalysis();
-        Path from = book.file(first.analysis().folder());
-        try (Stream<Path> walk = Files.walk(from)) {
-            for (Path p : walk.toList()) {
-                Files.copy(p, book.file(place).resolve(from.relativize(p).toString()));
-            }
-        }
+        copy(book.file(first.analysis().folder()), book.file(place));
+        copy(book.file("cache/frames/" + clip), book.file("cache/frames/" + kept.id()));
         book.analysed(kept, "copied", place, 1);
         Files.copy(book.file("cache/followed/" + clip + ".json"), book.file("cache/followed/" + kept.id() + ".json"));
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> walk = Files.walk(from)) {
+            for (Path p : walk.toList()) {
+                Files.copy(p, to.resolve(from.relativize(p).toString()));
+            }
+        }
     }
 }
