@@ -128,8 +128,8 @@ final class ReviewPages {
         if (words.isEmpty() || words.length() > MOST_WORDS) {
             throw new BadRequestResponse("A note has 1 to " + MOST_WORDS + " characters.");
         }
-        if (!drawing.matches("(-?\\d{1,5}(\\.\\d)?,-?\\d{1,5}(\\.\\d)?( |$)){0,3}")) {
-            throw new BadRequestResponse("A line has two points, an angle three.");
+        if (!drawing.matches("(-?\\d{1,5}(\\.\\d)?,-?\\d{1,5}(\\.\\d)?( |$)){0,2}")) {
+            throw new BadRequestResponse("A line has two points.");
         }
         String answers = ctx.formParam("answers");
         if (answers != null && reviews.notes(c.id()).stream().noneMatch(n -> n.id().equals(answers))) {
