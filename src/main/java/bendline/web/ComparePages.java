@@ -140,7 +140,8 @@ final class ComparePages {
             throw new BadRequestResponse("Put at least one cast on each side, and " + MOST + " at most altogether.");
         }
         if (a.size() == 1 && b.size() == 1) {
-            ctx.html(PairPage.write(v, a.entrySet().iterator().next(), b.entrySet().iterator().next()));
+            ctx.html(PairPage.write(
+                    v, a.entrySet().iterator().next(), b.entrySet().iterator().next()));
             return;
         }
         String id = UUID.randomUUID().toString();
@@ -153,7 +154,8 @@ final class ComparePages {
             Files.createDirectories(out.getParent());
             var comparison = new Comparer(Family.USUAL, Comparer.Pairing.WHERE_THEY_ALTERNATE, StillAir.FLOWN)
                     .compare(set("A", a), set("B", b));
-            new ComparisonFolder().write(comparison, List.copyOf(a.values()), List.copyOf(b.values()), out, Progress.SILENT);
+            new ComparisonFolder()
+                    .write(comparison, List.copyOf(a.values()), List.copyOf(b.values()), out, Progress.SILENT);
         } catch (ComparisonException e) {
             throw new BadRequestResponse(e.getMessage());
         } finally {
@@ -180,7 +182,9 @@ final class ComparePages {
         }
         Double sd = e.cast().distanceSdM();
         return Cast.distance(
-                metres, sd == null ? Double.NaN : sd, Objects.requireNonNullElse(e.cast().distanceHow(), "not told"));
+                metres,
+                sd == null ? Double.NaN : sd,
+                Objects.requireNonNullElse(e.cast().distanceHow(), "not told"));
     }
 
     private void file(Context ctx) {

@@ -39,8 +39,10 @@ final class PairPage {
                     "class",
                     "basis");
             html.leaf("h2", "What was measured");
-            html.leaf("p", "One cast each shows how these two differ, not what a change did: for that put at least two,"
-                    + " better four or more, on each side.");
+            html.leaf(
+                    "p",
+                    "One cast each shows how these two differ, not what a change did: for that put at least two,"
+                            + " better four or more, on each side.");
             table(html, a.getValue(), b.getValue());
         });
     }
@@ -52,7 +54,14 @@ final class PairPage {
         html.single("img", "alt", "", "class", "shot");
         html.raw("<svg class=\"lay\" aria-hidden=\"true\"></svg>").close();
         html.leaf("figcaption", side + ": " + cast.getKey().name() + ", " + clip.name());
-        html.single("input", "type", "hidden", "class", "cast", "value", Integer.toString(cast.getValue().number()));
+        html.single(
+                "input",
+                "type",
+                "hidden",
+                "class",
+                "cast",
+                "value",
+                Integer.toString(cast.getValue().number()));
         html.close();
     }
 
@@ -60,7 +69,9 @@ final class PairPage {
         Map<String, Measure> others = new LinkedHashMap<>();
         b.measures().forEach(m -> others.put(m.id(), m));
         html.open("table", "class", "measured").open("thead").open("tr");
-        html.leaf("th", "Measure", "scope", "col").leaf("th", "A", "scope", "col").leaf("th", "B", "scope", "col");
+        html.leaf("th", "Measure", "scope", "col")
+                .leaf("th", "A", "scope", "col")
+                .leaf("th", "B", "scope", "col");
         html.close().close().open("tbody");
         for (Measure m : a.measures()) {
             Measure other = others.get(m.id());

@@ -152,7 +152,8 @@ final class Uploads {
     }
 
     static String mega(long bytes) {
-        return String.format(Locale.ROOT, "%,d MB", (bytes + (1 << 20) - 1) >> 20).replace(',', '\u202f');
+        return String.format(Locale.ROOT, "%,d MB", (bytes + (1 << 20) - 1) >> 20)
+                .replace(',', '\u202f');
     }
 
     private void begun(Context ctx, Visitor visitor) throws IOException, TusException {

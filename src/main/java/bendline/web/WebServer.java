@@ -22,7 +22,8 @@ import java.util.Set;
 /** The program as a place to go to with a browser. Runs until it is closed. */
 public final class WebServer implements AutoCloseable {
 
-    private static final Set<String> SHEETS = Set.of("web.css", "upload.js", "progress.js", "review.js", "pair.js", "mark.svg");
+    private static final Set<String> SHEETS =
+            Set.of("web.css", "upload.js", "progress.js", "review.js", "pair.js", "mark.svg");
 
     private final ServeSettings settings;
     private final Javalin app;

@@ -141,7 +141,8 @@ class BrowserTest {
                 .findFirst()
                 .orElseThrow()
                 .click();
-        browser.waitFor("document.getElementById('frame').complete && document.getElementById('frame').naturalWidth > 0", 10);
+        browser.waitFor(
+                "document.getElementById('frame').complete && document.getElementById('frame').naturalWidth > 0", 10);
         assertThat(browser.driver.executeScript("return document.querySelectorAll('#over .o-blank').length"))
                 .as("the blank lies over the picture")
                 .isEqualTo(1L);
@@ -169,7 +170,8 @@ class BrowserTest {
         browser.find("#undo").sendKeys(Keys.ENTER);
         browser.waitFor("document.getElementById('review').dataset.version !== '" + corrected + "'", 60);
         browser.waitFor("document.getElementById('talk').textContent.includes('taken back')", 20);
-        browser.waitFor("Math.abs(Number(document.querySelector('#over .o-tip').getAttribute('cx')) - " + before + ") < 1", 20);
+        browser.waitFor(
+                "Math.abs(Number(document.querySelector('#over .o-tip').getAttribute('cx')) - " + before + ") < 1", 20);
     }
 
     private static String version() {
