@@ -30,7 +30,12 @@ final class Rows {
                         Throw.class,
                         Analysis.class,
                         Drill.class,
-                        Target.class)
+                        Target.class,
+                        Correction.class,
+                        Note.class,
+                        Upload.class,
+                        Job.class,
+                        Member.class)
                 .forEach(c -> jdbi.registerRowMapper(ConstructorMapper.factory(c)));
     }
 

@@ -16,6 +16,8 @@ import picocli.CommandLine.Spec;
             RodCommand.class,
             CompareCommand.class,
             BookCommand.class,
+            ServeCommand.class,
+            WorkbenchCommand.class,
             SimulateCommand.class,
             VersionCommand.class,
             CommandLine.HelpCommand.class

@@ -6,7 +6,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Builds markup; text and attribute values are escaped here and nowhere else. */
-final class Html {
+public final class Html {
 
     private static final Set<String> INLINE = Set.of("a", "b", "span");
 
@@ -20,26 +20,26 @@ final class Html {
      *
      * @param attributes names and values in turn
      */
-    Html open(String tag, String... attributes) {
+    public Html open(String tag, String... attributes) {
         start(tag, attributes);
         open.push(tag);
         return this;
     }
 
     /** Closes the innermost open element. */
-    Html close() {
+    public Html close() {
         end(open.pop());
         return this;
     }
 
     /** An element that holds nothing. */
-    Html single(String tag, String... attributes) {
+    public Html single(String tag, String... attributes) {
         start(tag, attributes);
         return this;
     }
 
     /** An element that holds text only. */
-    Html leaf(String tag, String text, String... attributes) {
+    public Html leaf(String tag, String text, String... attributes) {
         start(tag, attributes);
         out.append(escaped(tied(text)));
         end(tag);
@@ -47,13 +47,13 @@ final class Html {
     }
 
     /** Text. */
-    Html text(String text) {
+    public Html text(String text) {
         out.append(escaped(tied(text)));
         return this;
     }
 
     /** Markup that is known to be sound. */
-    Html raw(String markup) {
+    public Html raw(String markup) {
         out.append(markup);
         return this;
     }

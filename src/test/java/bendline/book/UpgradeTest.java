@@ -32,7 +32,7 @@ class UpgradeTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {1})
+    @ValueSource(ints = {1, 2})
     void everyEarlierBookOpensWithAllThatWasInIt(int version) throws IOException {
         Path folder = frozen(version);
         PracticeBook book = PracticeBook.open(folder);
@@ -68,7 +68,7 @@ class UpgradeTest {
         Path folder = frozen(1);
         PracticeBook.open(folder);
         try (Stream<Path> copies = Files.list(folder.resolve("backups"))) {
-            assertThat(copies.toList()).singleElement().asString().contains("before-schema-2");
+            assertThat(copies.toList()).singleElement().asString().contains("before-schema-3");
         }
     }
 
@@ -78,7 +78,7 @@ class UpgradeTest {
         PracticeBook.openOrBegin(folder);
         try (Connection c = PracticeBook.source(folder.resolve("book.sqlite")).getConnection();
                 Statement s = c.createStatement()) {
-            s.execute("UPDATE flyway_schema_history SET version = '7' WHERE version = '2'");
+            s.execute("UPDATE flyway_schema_history SET version = '7' WHERE version = '3'");
         }
         byte[] before = Files.readAllBytes(folder.resolve("book.sqlite"));
         assertThatThrownBy(() -> PracticeBook.open(folder)).hasMessageContaining("newer Bendline (schema 7");

@@ -1,0 +1,120 @@
+package bendline.web;
+
+import bendline.book.Clip;
+import bendline.book.Correction;
+import bendline.book.Entry;
+import bendline.book.Kit;
+import bendline.book.PracticeBook;
+import bendline.book.Reviews;
+import bendline.book.Selection;
+import bendline.book.Throw;
+import bendline.geometry.Point;
+import bendline.scene.Mark;
+import bendline.scene.Setup;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/** The practice book as the pages look at it: a clip with what is known of it, and where what is made of it lies. */
+final class Desk {
+
+    private final PracticeBook book;
+    private final Reviews reviews;
+
+    Desk(PracticeBook book) {
+        this.book = book;
+        this.reviews = new Reviews(book);
+    }
+
+    Optional<Clip> clip(String id) {
+        return book.clips().stream().filter(c -> c.id().equals(id)).findFirst();
+    }
+
+    List<Entry> entries(Clip clip) {
+        return book.entries(Selection.ALL).stream()
+                .filter(e -> clip.equals(e.clip()))
+                .toList();
+    }
+
+    boolean analysed(String clipId) {
+        return book.analyses().stream().anyMatch(a -> a.clipId().equals(clipId));
+    }
+
+    /** The newest report of a clip. */
+    Optional<Path> report(Clip clip) {
+        return book.analyses().stream()
+                .filter(a -> a.clipId().equals(clip.id()))
+                .reduce((older, newer) -> newer)
+                .map(a -> book.file(a.folder()))
+                .filter(Files::isDirectory);
+    }
+
+    Path frames(String clipId) {
+        return book.file("cache/frames").resolve(clipId);
+    }
+
+    Path followed(String clipId) {
+        return book.file("cache/followed").resolve(clipId + ".json");
+    }
+
+    Order order(Clip clip) {
+        return new Order(
+                book.file(clip.file()),
+                followed(clip.id()),
+                book.file(book.placeForAnalysis()),
+                frames(clip.id()),
+                known(entries(clip)),
+                marks(clip.id()));
+    }
+
+    /** What counts of the corrections, one mark a frame, later ones over earlier ones. */
+    private List<Mark> marks(String clipId) {
+        Map<Double, Mark> out = new TreeMap<>();
+        for (Correction c : reviews.corrections(clipId)) {
+            if (c.undoneAt() == null) {
+                Mark.Part part = Mark.Part.valueOf(c.part().toUpperCase(Locale.ROOT));
+                Mark mark = c.x() == null
+                        ? new Mark(c.seconds(), Map.of(), Set.of(part))
+                        : new Mark(
+                                c.seconds(), Map.of(part, new Point(c.x(), Objects.requireNonNull(c.y()))), Set.of());
+                out.merge(c.seconds(), mark, Mark::and);
+            }
+        }
+        return List.copyOf(out.values());
+    }
+
+    private static Setup known(List<Entry> entries) {
+        Optional<Kit> kit =
+                entries.stream().map(Entry::kit).filter(Objects::nonNull).findFirst();
+        return kit.map(k -> new Setup(
+                        k.rodLengthM(), k.freeLengthM(), k.dropM(), kilograms(k.rigLoadedG()), null, null, List.of()))
+                .orElse(Setup.NONE);
+    }
+
+    private static @Nullable Double kilograms(@Nullable Double grams) {
+        return grams == null ? null : grams / 1000;
+    }
+
+    /** A report is in its place: the book names it, and the casts that it found. */
+    void written(Clip clip, String folder, int casts, String program) {
+        book.analysed(clip, program, "analyses/" + folder, casts);
+        List<Entry> entries = entries(clip);
+        for (int i = entries.size() + 1; i <= casts && !entries.isEmpty(); i++) {
+            Throw first = entries.get(0).cast();
+            book.add(plain(first.sessionId(), clip.id(), i, first.kitId(), first.techniqueId()));
+        }
+    }
+
+    /** A cast of which nothing was measured. */
+    static Throw plain(
+            String sessionId, String clipId, int number, @Nullable String kitId, @Nullable String techniqueId) {
+        return new Throw("", sessionId, 0, clipId, number, kitId, techniqueId, null, null, null, null, null, "", "");
+    }
+}
