@@ -19,13 +19,7 @@ import java.util.List;
  * @param body the caster's body in the frames of the casts
  */
 public record ClipAnalysis(
-        Path clip,
-        ClipInfo info,
-        Setup setup,
-        Trace trace,
-        Quality quality,
-        List<CastAnalysis> casts,
-        BodyTrace body) {
+        Path clip, ClipInfo info, Setup setup, Trace trace, Quality quality, List<CastAnalysis> casts, BodyTrace body) {
 
     /** Copies the list. */
     public ClipAnalysis {
@@ -33,8 +27,7 @@ public record ClipAnalysis(
     }
 
     /** An analysis in which nobody's body was looked at. */
-    public ClipAnalysis(
-            Path clip, ClipInfo info, Setup setup, Trace trace, Quality quality, List<CastAnalysis> casts) {
+    public ClipAnalysis(Path clip, ClipInfo info, Setup setup, Trace trace, Quality quality, List<CastAnalysis> casts) {
         this(clip, info, setup, trace, quality, casts, BodyTrace.nobody(0, "nobody's body was looked at"));
     }
 }

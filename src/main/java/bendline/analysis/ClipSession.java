@@ -84,9 +84,8 @@ public final class ClipSession implements AutoCloseable {
         BodyTrace body = body(info, followed, strokes, progress);
         BodyReader reader = new BodyReader(followed, setup, info.slowMotion());
         TechniqueReview technique = new TechniqueReview();
-        List<CastAnalysis> casts = strokes.stream()
-                .map(s -> cast(reader.read(s, body), technique))
-                .toList();
+        List<CastAnalysis> casts =
+                strokes.stream().map(s -> cast(reader.read(s, body), technique)).toList();
         Quality quality = new ClipAppraiser().appraise(info, followed, strokes);
         return new ClipAnalysis(footage.path(), info, setup, followed, quality, casts, body);
     }

@@ -42,6 +42,9 @@ public final class FaceFinder {
     /** Likelihood from which somebody is covered; lower than for following, since a needless patch does no harm. */
     private static final double LIKELY = 0.4;
 
+    /** Trunk over the side of the square of somebody who just fits into it; what is larger is a cloud or a tree. */
+    private static final double LARGEST_TRUNK = 0.3;
+
     private FaceFinder() {}
 
     /**
@@ -97,7 +100,9 @@ public final class FaceFinder {
             double side = share * Math.max(width, height);
             for (double y : middles(height, side)) {
                 for (double x : middles(width, side)) {
-                    people.find(f, new Region(new Point(x, y), side, 0)).forEach(p -> out.add(head(p)));
+                    people.find(f, new Region(new Point(x, y), side, 0)).stream()
+                            .filter(p -> p.shoulders().distance(p.hips()) < LARGEST_TRUNK * side)
+                            .forEach(p -> out.add(head(p)));
                 }
             }
         }

@@ -53,8 +53,9 @@ final class AnalyseCommand implements Callable<Integer> {
 
     @Option(
             names = "--blur-faces",
-            description = "Make faces unrecognisable in everything that is written: marked.mp4, frames/ and report.html."
-                    + " Somebody very small or with the body out of view may be missed: look before you pass it on.")
+            description =
+                    "Make faces unrecognisable in everything that is written: marked.mp4, frames/ and report.html."
+                            + " Somebody very small or with the body out of view may be missed: look before you pass it on.")
     private boolean blurFaces;
 
     @Mixin

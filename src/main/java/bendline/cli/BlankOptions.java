@@ -29,29 +29,23 @@ final class BlankOptions {
     private @Nullable Weight testCurve;
 
     @Option(
-            names = "--casting-weight",
-            paramLabel = "WEIGHT",
-            converter = Weight.Converter.class,
-            description = "Weight the rod is made to cast, with its unit: 80g, 3oz. Says less than the test curve.")
-    private @Nullable Weight castingWeight;
-
-    @Option(
             names = "--blank",
             paramLabel = "NAME|FILE",
             description = "A generic blank like yours (the command rod lists them), or the file of your own that 'rod"
                     + " calibrate' wrote.")
     private @Nullable String blank;
 
-    /** The setup with what was told of the blank. */
+    /** The setup with what was told of the blank; the casting weight, which is a limit too, is told among the conditions. */
     Setup addedTo(Setup setup) {
-        if (testCurve == null && castingWeight == null && blank == null) {
+        Double castingKg = setup.conditions().tackle().castingKg();
+        if (testCurve == null && castingKg == null && blank == null) {
             return setup;
         }
         try {
             boolean file = blank != null && (blank.endsWith(".properties") || blank.contains("/"));
             return setup.withBlank(new BlankFacts(
                     testCurve == null ? null : testCurve.kg(),
-                    castingWeight == null ? null : castingWeight.kg(),
+                    castingKg,
                     blank == null || file ? null : BlankLibrary.named(blank).id(),
                     file ? measured(ModelBlank.read(Path.of(blank))) : null));
         } catch (BendException e) {

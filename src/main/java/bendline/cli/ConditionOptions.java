@@ -55,7 +55,9 @@ final class ConditionOptions {
             names = "--casting-weight",
             paramLabel = "G",
             converter = Quantities.Grams.class,
-            description = "Most that the rod is made to cast, grams: 10 to 500.")
+            description =
+                    "Most that the rod is made to cast, grams: 10 to 500. Tells of its stiffness too, less than the test"
+                            + " curve does.")
     private @Nullable Double castingG;
 
     @Option(

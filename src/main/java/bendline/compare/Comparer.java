@@ -56,9 +56,12 @@ public final class Comparer {
             }
         }
         if (all.isEmpty()) {
-            throw new ComparisonException(
-                    "No measure is known in two casts of " + a.label() + " and in two of " + b.label()
-                            + ", so there is nothing to compare; film the casts the same way, or measure distances.");
+            String winds = distances.stilled()
+                    ? ", as their distances were measured in different winds, which can't be taken out of them"
+                    : "";
+            throw new ComparisonException("No measure is known in two casts of " + a.label() + " and in two of "
+                    + b.label() + ", so there is nothing to compare" + winds
+                    + "; film the casts the same way, or measure distances in the same wind.");
         }
         List<Difference> judged = new Verdicts(paired).judge(all);
         List<String> looked = family.stream().filter(id -> known(judged, id)).toList();

@@ -83,7 +83,9 @@ public record SessionTrend(
         if (!drawable(outings)) {
             return new SessionTrend(id, label, unit, outings, Double.NaN, Double.NaN, Double.NaN);
         }
-        double half = line.getSlopeConfidenceInterval(1 - LEVEL);
+        TDistribution t = new TDistribution(null, outings.size() - 2.0);
+        double half = t.inverseCumulativeProbability((1 + LEVEL) / 2)
+                * Math.sqrt(noise(outings, line) / line.getXSumSquares());
         double slope = line.getSlope();
         return new SessionTrend(
                 id, label, unit, outings, MONTH_DAYS * slope, MONTH_DAYS * (slope - half), MONTH_DAYS * (slope + half));
@@ -120,6 +122,16 @@ public record SessionTrend(
         return line;
     }
 
+    /** Variance of sessions about the line; means that lie on it by luck are no surer than their casts were measured. */
+    private static double noise(List<Outing> outings, SimpleRegression line) {
+        double measuring = outings.stream()
+                .mapToDouble(
+                        o -> Measured.meanSquare(o.readings()) / o.readings().size())
+                .average()
+                .orElse(0);
+        return Math.max(line.getMeanSquareError(), measuring);
+    }
+
     /** Whether the line rises or falls by more than chance. */
     public boolean moves() {
         return low > 0 || high < 0;
@@ -154,7 +166,7 @@ public record SessionTrend(
         double mean =
                 outings.stream().mapToLong(o -> o.day().toEpochDay()).average().orElse(0);
         double off = day.toEpochDay() - mean;
-        double error = Math.sqrt(line.getMeanSquareError() * (1 + 1 / n + off * off / line.getXSumSquares()));
+        double error = Math.sqrt(noise(outings, line) * (1 + 1 / n + off * off / line.getXSumSquares()));
         TDistribution t = new TDistribution(null, n - 2);
         double half = error * t.inverseCumulativeProbability((1 + LEVEL) / 2);
         double value = line.predict(day.toEpochDay());

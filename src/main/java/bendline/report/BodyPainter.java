@@ -16,19 +16,21 @@ import java.util.List;
 /** Draws the caster's body over a frame as a stick figure: whole lines where both joints were seen, dashes where one is guessed. */
 final class BodyPainter {
 
-    private static final List<Joint[]> BONES = List.of(
-            bone(Joint.LEFT_SHOULDER, Joint.RIGHT_SHOULDER),
-            bone(Joint.LEFT_HIP, Joint.RIGHT_HIP),
-            bone(Joint.LEFT_SHOULDER, Joint.LEFT_HIP),
-            bone(Joint.RIGHT_SHOULDER, Joint.RIGHT_HIP),
-            bone(Joint.LEFT_SHOULDER, Joint.LEFT_ELBOW),
-            bone(Joint.RIGHT_SHOULDER, Joint.RIGHT_ELBOW),
-            bone(Joint.LEFT_ELBOW, Joint.LEFT_WRIST),
-            bone(Joint.RIGHT_ELBOW, Joint.RIGHT_WRIST),
-            bone(Joint.LEFT_HIP, Joint.LEFT_KNEE),
-            bone(Joint.RIGHT_HIP, Joint.RIGHT_KNEE),
-            bone(Joint.LEFT_KNEE, Joint.LEFT_ANKLE),
-            bone(Joint.RIGHT_KNEE, Joint.RIGHT_ANKLE));
+    private record Bone(Joint from, Joint to) {}
+
+    private static final List<Bone> BONES = List.of(
+            new Bone(Joint.LEFT_SHOULDER, Joint.RIGHT_SHOULDER),
+            new Bone(Joint.LEFT_HIP, Joint.RIGHT_HIP),
+            new Bone(Joint.LEFT_SHOULDER, Joint.LEFT_HIP),
+            new Bone(Joint.RIGHT_SHOULDER, Joint.RIGHT_HIP),
+            new Bone(Joint.LEFT_SHOULDER, Joint.LEFT_ELBOW),
+            new Bone(Joint.RIGHT_SHOULDER, Joint.RIGHT_ELBOW),
+            new Bone(Joint.LEFT_ELBOW, Joint.LEFT_WRIST),
+            new Bone(Joint.RIGHT_ELBOW, Joint.RIGHT_WRIST),
+            new Bone(Joint.LEFT_HIP, Joint.LEFT_KNEE),
+            new Bone(Joint.RIGHT_HIP, Joint.RIGHT_KNEE),
+            new Bone(Joint.LEFT_KNEE, Joint.LEFT_ANKLE),
+            new Bone(Joint.RIGHT_KNEE, Joint.RIGHT_ANKLE));
 
     private final BodyTrace body;
     private final CameraMotion motion;
@@ -36,10 +38,6 @@ final class BodyPainter {
     BodyPainter(BodyTrace body, CameraMotion motion) {
         this.body = body;
         this.motion = motion;
-    }
-
-    private static Joint[] bone(Joint a, Joint b) {
-        return new Joint[] {a, b};
     }
 
     /**
@@ -52,9 +50,9 @@ final class BodyPainter {
         if (sight == null) {
             return;
         }
-        for (Joint[] bone : BONES) {
-            JointSight a = sight.joint(bone[0]);
-            JointSight b = sight.joint(bone[1]);
+        for (Bone bone : BONES) {
+            JointSight a = sight.joint(bone.from());
+            JointSight b = sight.joint(bone.to());
             bone(g, at(frame, a), at(frame, b), a.shows() && b.shows(), line);
         }
         for (Joint j : Joint.values()) {
@@ -86,12 +84,7 @@ final class BodyPainter {
         return whole
                 ? new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND)
                 : new BasicStroke(
-                        (float) width,
-                        BasicStroke.CAP_BUTT,
-                        BasicStroke.JOIN_ROUND,
-                        10,
-                        new float[] {dash, dash},
-                        0);
+                        (float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {dash, dash}, 0);
     }
 
     private static void dot(Graphics2D g, Point p, double line) {

@@ -81,8 +81,8 @@ final class ChainChart {
         space.setRight(8);
         space.setBottom(AXIS_HEIGHT);
         plot.setFixedDomainAxisSpace(space);
-        plot.addAnnotation(new XYLineAnnotation(
-                from, -0.5 * line, to, -0.5 * line, new BasicStroke(1.5f), Palette.SOFT.light()));
+        plot.addAnnotation(
+                new XYLineAnnotation(from, -0.5 * line, to, -0.5 * line, new BasicStroke(1.5f), Palette.SOFT.light()));
         marks(plot, -0.5 * line);
         for (int i = 0; i < peaks.size(); i++) {
             label(plot, peaks.get(i), places.get(i), -0.5 * line);
@@ -97,7 +97,9 @@ final class ChainChart {
     private List<LabelLanes.Place> places() {
         double perSecond = plotWidth() / (to - from);
         return LabelLanes.arrange(
-                peaks.stream().mapToDouble(p -> (p.seconds() - from) * perSecond).toArray(),
+                peaks.stream()
+                        .mapToDouble(p -> (p.seconds() - from) * perSecond)
+                        .toArray(),
                 peaks.stream().mapToDouble(this::labelWidth).toArray(),
                 plotWidth());
     }
@@ -126,7 +128,12 @@ final class ChainChart {
         double bar = place.lane() + 0.16;
         plot.addAnnotation(new XYLineAnnotation(at, line, at, bar, new BasicStroke(1f), Palette.RULE.light()));
         plot.addAnnotation(new XYLineAnnotation(
-                at - p.plusMinusSeconds(), bar, at + p.plusMinusSeconds(), bar, new BasicStroke(3f), colour(p).light()));
+                at - p.plusMinusSeconds(),
+                bar,
+                at + p.plusMinusSeconds(),
+                bar,
+                new BasicStroke(3f),
+                colour(p).light()));
         XYTextAnnotation text = new XYTextAnnotation(p.part().label(), middle, place.lane() + 0.62);
         text.setFont(size.boldFont());
         text.setPaint(Palette.INK.light());

@@ -28,7 +28,9 @@ final class DistanceSection {
         html.open("section", "id", key + "-distance");
         html.leaf("h2", "How far, and where the next ten metres are");
         html.leaf("p", lead());
-        panel();
+        if (told()) {
+            panel();
+        }
         html.close();
         if (!outlook.gains().isEmpty()) {
             gains();
@@ -39,8 +41,9 @@ final class DistanceSection {
     private String lead() {
         Answer d = outlook.distanceM();
         Answer still = outlook.stillAirM();
-        if (d.value() == null && still.value() == null) {
-            return "How far this cast should go can't be told: " + d.basis() + ".";
+        if (!told()) {
+            return "How far this cast should go can't be told: " + d.basis()
+                    + ". With the weight of the rig and the distance you measured, the throw can be worked back without the clip.";
         }
         String far = d.value() == null
                 ? ""
@@ -50,6 +53,10 @@ final class DistanceSection {
                 + Words.of("In still air the same throw would make %.0f m, ", still.value())
                 + between(still)
                 + ": that is the number to compare days by.";
+    }
+
+    private boolean told() {
+        return outlook.distanceM().known() || outlook.stillAirM().known();
     }
 
     private static String between(Answer a) {

@@ -52,7 +52,8 @@ final class FaceVeil {
                 int y0 = row * part.getHeight() / FIELDS;
                 int x1 = Math.max(x0 + 1, (column + 1) * part.getWidth() / FIELDS);
                 int y1 = Math.max(y0 + 1, (row + 1) * part.getHeight() / FIELDS);
-                out.setRGB(column, row, mean(part, x0, y0, Math.min(x1, part.getWidth()), Math.min(y1, part.getHeight())));
+                out.setRGB(
+                        column, row, mean(part, x0, y0, Math.min(x1, part.getWidth()), Math.min(y1, part.getHeight())));
             }
         }
         return out;

@@ -85,7 +85,8 @@ public record Setup(
 
     /** The same with other marks. */
     public Setup withMarks(List<Mark> others) {
-        return new Setup(rodLengthM, freeLengthM, dropM, rigMassKg, castsTo, slowMotionFactor, others, conditions, blank);
+        return new Setup(
+                rodLengthM, freeLengthM, dropM, rigMassKg, castsTo, slowMotionFactor, others, conditions, blank);
     }
 
     /** Mass of the rig as cast: as told, else empty and bait together; null where neither is known. */

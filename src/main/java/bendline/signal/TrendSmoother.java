@@ -279,10 +279,9 @@ public final class TrendSmoother {
                 last = dt;
             }
             double size = Math.sqrt(q[i]);
-            double[] push = SmallMatrix.times(
-                    root,
-                    new double[] {size * random.nextGaussian(), size * random.nextGaussian(), size * random.nextGaussian()
-                    });
+            double[] push = SmallMatrix.times(root, new double[] {
+                size * random.nextGaussian(), size * random.nextGaussian(), size * random.nextGaussian()
+            });
             path[i] = SmallMatrix.plus(SmallMatrix.times(transition, path[i - 1]), push);
         }
         return path;

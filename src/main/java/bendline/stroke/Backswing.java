@@ -40,7 +40,8 @@ record Backswing(SmoothCurve back, double start, double peak, double end, double
      * @param reached when the rod has got to its rearmost
      */
     static Backswing find(Curves c, SmoothCurve angle, Moments.Search s, double reached) {
-        double connected = angle.lastGapEnd(LONGEST_GAP_SECONDS, s.from(), s.turn().start());
+        double connected =
+                angle.lastGapEnd(LONGEST_GAP_SECONDS, s.from(), s.turn().start());
         double lowest = angle.argMin(Math.max(connected, reached - LONGEST_SECONDS), reached);
         double way = reached > lowest ? angle.at(reached) - angle.at(lowest) : 0;
         SmoothCurve back = c.forwardRate().negated().runningMedian(slip(reached - lowest));

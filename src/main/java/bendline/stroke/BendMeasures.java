@@ -36,7 +36,8 @@ final class BendMeasures {
 
     /** The blank, its length and the ring that go into the reading. */
     static RodStiffness stiffness(StrokeReader.Readings all, Setup setup) {
-        double free = all.scale().known() ? all.scale().metresPerPixel() * all.trace().freeLengthPx() : Double.NaN;
+        double free =
+                all.scale().known() ? all.scale().metresPerPixel() * all.trace().freeLengthPx() : Double.NaN;
         Found ring = all.release().known()
                 ? Ring.of(all.rod(), all.step(), all.release().value())
                 : Found.nothing("needs the moment of release");
@@ -44,7 +45,8 @@ final class BendMeasures {
     }
 
     static Bend bend(StrokeReader.Readings all, RodStiffness rod, int firstFrame) {
-        double free = all.scale().known() ? all.scale().metresPerPixel() * all.trace().freeLengthPx() : 1;
+        double free =
+                all.scale().known() ? all.scale().metresPerPixel() * all.trace().freeLengthPx() : 1;
         CastPlane plane = CastPlane.of(all.trace(), free);
         java.util.List<BendArc> arcs = BendArcs.of(all, plane, firstFrame);
         Blank blank = rod.blank();
@@ -70,7 +72,8 @@ final class BendMeasures {
     private int peak(double[] values, double[] sds) {
         LoadCurve c = bend.load();
         double from = all.moments().forwardStart();
-        double to = all.release().known() ? all.release().value() : all.moments().deepestLoad();
+        double to =
+                all.release().known() ? all.release().value() : all.moments().deepestLoad();
         int best = -1;
         for (int i = 0; i < c.size(); i++) {
             boolean inside = c.realSeconds()[i] >= from - 1e-9 && c.realSeconds()[i] <= to + 1e-9;
@@ -84,7 +87,9 @@ final class BendMeasures {
     }
 
     private String why() {
-        return bend.load().known() ? "the blank was not followed from the forward start to the release" : bend.load().basis();
+        return bend.load().known()
+                ? "the blank was not followed from the forward start to the release"
+                : bend.load().basis();
     }
 
     private void force() {
@@ -108,7 +113,8 @@ final class BendMeasures {
                 Quantity.FORCE_ANGLE_DEG,
                 Quantity.FORCE_ANGLE_DEG.known(
                         degrees < 0 ? degrees + 360 : degrees,
-                        Math.hypot(CAMERA_DEG, Math.toDegrees(c.directionSd()[at])), "direction of that force; 0 towards the water, 180 back"));
+                        Math.hypot(CAMERA_DEG, Math.toDegrees(c.directionSd()[at])),
+                        "direction of that force; 0 towards the water, 180 back"));
     }
 
     private void energy() {
@@ -122,11 +128,13 @@ final class BendMeasures {
         double most = c.energyJ()[at];
         out.put(
                 Quantity.STORED_ENERGY,
-                Quantity.STORED_ENERGY.known(most, c.energySd()[at], "energy of the bend at its largest; " + c.basis()));
+                Quantity.STORED_ENERGY.known(
+                        most, c.energySd()[at], "energy of the bend at its largest; " + c.basis()));
         double left = at(c, c.energyJ(), all.release().value());
         double leftSd = at(c, c.energySd(), all.release().value());
         // The stiffness falls out of the share; what is left is the reading and when the line went.
-        double moved = Math.abs(at(c, c.energyJ(), all.release().value() + all.release().sd()) - left);
+        double moved = Math.abs(
+                at(c, c.energyJ(), all.release().value() + all.release().sd()) - left);
         double own = Math.hypot(0.5 * leftSd, moved);
         out.put(
                 Quantity.ENERGY_LEFT,
@@ -165,7 +173,9 @@ final class BendMeasures {
     }
 
     private void after() {
-        double straight = all.curves().chord().firstRise(0.995, all.moments().peakBend(), all.moments().peakBend() + 0.5);
+        double straight = all.curves()
+                .chord()
+                .firstRise(0.995, all.moments().peakBend(), all.moments().peakBend() + 0.5);
         double[] draws = new double[all.draws().moments().size()];
         for (int k = 0; k < draws.length; k++) {
             draws[k] = all.draws().release()[k];

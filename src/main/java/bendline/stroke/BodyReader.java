@@ -90,7 +90,8 @@ public final class BodyReader {
         new HandMeasures(series, body, trends, span, scale).into(out);
         List<Peak> peaks = new ChainReader(stroke, slowMotion.factor(), trends, span).peaks(out);
         new StanceMeasures(series, trends, span, scale).into(out);
-        String note = "followed in " + series.size() + " frames; " + body.hands().basis();
+        String note =
+                "followed in " + series.size() + " frames; " + body.hands().basis();
         return stroke.with(
                 new BodyMotion(peaks, body.hands(), series.size(), note),
                 TOLD.stream().map(out::get).toList());
@@ -158,7 +159,9 @@ public final class BodyReader {
             return new Trends(
                     s.trend(upper, b -> s.x(b, upper)),
                     s.trend(upper, b -> BodySeries.y(b, upper) - BodySeries.y(b, Joint.NOSE)),
-                    s.trend(upper, b -> BodySeries.y(b, upper) - s.middle(b, shoulder).y()),
+                    s.trend(
+                            upper,
+                            b -> BodySeries.y(b, upper) - s.middle(b, shoulder).y()),
                     s.trend(lower, b -> toChest(s, b, lower)),
                     s.trend(hip, b -> s.middle(b, hip).x()),
                     s.trend(shoulder, b -> s.middle(b, shoulder).x()),

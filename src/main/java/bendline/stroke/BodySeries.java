@@ -30,7 +30,8 @@ record BodySeries(List<BodySight> sights, double[] time, double sign, double ste
         List<BodySight> sights = body.sights().stream()
                 .filter(s -> s.frame() >= stroke.firstFrame() && s.frame() <= stroke.lastFrame())
                 .toList();
-        double[] time = sights.stream().mapToDouble(s -> s.seconds() / slowMotion).toArray();
+        double[] time =
+                sights.stream().mapToDouble(s -> s.seconds() / slowMotion).toArray();
         double[] steps = new double[Math.max(0, time.length - 1)];
         Arrays.setAll(steps, i -> time[i + 1] - time[i]);
         Arrays.sort(steps);

@@ -57,8 +57,7 @@ final class Calibration {
                     .split("\\s+");
             out.put(
                     kind,
-                    new Part(
-                            Double.parseDouble(cells[0]), Double.parseDouble(cells[1]), Double.parseDouble(cells[2])));
+                    new Part(Double.parseDouble(cells[0]), Double.parseDouble(cells[1]), Double.parseDouble(cells[2])));
         }
         return new Calibration(out);
     }

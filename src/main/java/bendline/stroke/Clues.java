@@ -28,8 +28,14 @@ final class Clues {
         if (known.isEmpty()) {
             return Found.nothing("nothing tells it");
         }
-        double from = known.stream().mapToDouble(c -> c.seconds() - TAILS * c.sd()).min().orElseThrow();
-        double to = known.stream().mapToDouble(c -> c.seconds() + TAILS * c.sd()).max().orElseThrow();
+        double from = known.stream()
+                .mapToDouble(c -> c.seconds() - TAILS * c.sd())
+                .min()
+                .orElseThrow();
+        double to = known.stream()
+                .mapToDouble(c -> c.seconds() + TAILS * c.sd())
+                .max()
+                .orElseThrow();
         double[] weight = new double[POINTS];
         double step = (to - from) / (POINTS - 1);
         int best = 0;
@@ -42,7 +48,8 @@ final class Clues {
             total += weight[i];
             best = weight[i] > weight[best] ? i : best;
         }
-        return new Found(from + best * step, radius(weight, best, 0.68 * total) * step, words(known, from + best * step));
+        return new Found(
+                from + best * step, radius(weight, best, 0.68 * total) * step, words(known, from + best * step));
     }
 
     /** Half the width about a place that holds a share of the weight. */
@@ -68,7 +75,8 @@ final class Clues {
             to.append(to.length() == 0 ? "" : "; ").append(c.what());
             to.append(
                     to == against
-                            ? String.format(Locale.ROOT, " (%.0f ms %s)", 1000 * Math.abs(off), off > 0 ? "later" : "earlier")
+                            ? String.format(
+                                    Locale.ROOT, " (%.0f ms %s)", 1000 * Math.abs(off), off > 0 ? "later" : "earlier")
                             : "");
         }
         String disagreement = against.length() == 0 ? "" : "; against it: " + against;

@@ -12,7 +12,13 @@ import bendline.signal.SmoothCurve;
  * @param lag angle of the chord behind the butt's direction, positive where the tip trails a forward stroke
  * @param lagRate rate at which that grows
  */
-record Curves(SmoothCurve angle, SmoothCurve forwardRate, SmoothCurve handRate, SmoothCurve chord, SmoothCurve lag, SmoothCurve lagRate) {
+record Curves(
+        SmoothCurve angle,
+        SmoothCurve forwardRate,
+        SmoothCurve handRate,
+        SmoothCurve chord,
+        SmoothCurve lag,
+        SmoothCurve lagRate) {
 
     /** A moment, or another where there is none. */
     static double or(double found, double other) {

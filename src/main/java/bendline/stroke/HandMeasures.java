@@ -18,8 +18,7 @@ final class HandMeasures {
     private final BodyReader.Span span;
     private final BodyScale scale;
 
-    HandMeasures(
-            BodySeries series, BodyTrace body, BodyReader.Trends trends, BodyReader.Span span, BodyScale scale) {
+    HandMeasures(BodySeries series, BodyTrace body, BodyReader.Trends trends, BodyReader.Span span, BodyScale scale) {
         this.series = series;
         this.body = body;
         this.trends = trends;
@@ -50,7 +49,8 @@ final class HandMeasures {
                 ? Found.nothing("the upper hand is hidden in most of the forward stroke")
                 : Double.isNaN(value)
                         ? Found.nothing("the body was not followed at that moment")
-                        : new Found(value, scale.jointSdPx(), "wrist, nose and shoulders, smoothed, seen from the side");
+                        : new Found(
+                                value, scale.jointSdPx(), "wrist, nose and shoulders, smoothed, seen from the side");
         out.put(q, scale.metres(q, px));
     }
 

@@ -118,11 +118,12 @@ record Launch(Found speedPx, Found angleDeg) {
             return flight;
         }
         double[] t = IntStream.of(flight).mapToDouble(i -> rod.time()[i]).toArray();
-        RobustLine x = RobustLine.fit(t, IntStream.of(flight).mapToDouble(i -> rod.rigX()[i]).toArray());
-        RobustLine y = RobustLine.fit(t, IntStream.of(flight).mapToDouble(i -> rod.rigY()[i]).toArray());
+        RobustLine x = RobustLine.fit(
+                t, IntStream.of(flight).mapToDouble(i -> rod.rigX()[i]).toArray());
+        RobustLine y = RobustLine.fit(
+                t, IntStream.of(flight).mapToDouble(i -> rod.rigY()[i]).toArray());
         return IntStream.of(flight)
-                .filter(i -> Math.hypot(
-                                rod.rigX()[i] - x.at(rod.time()[i]), rod.rigY()[i] - y.at(rod.time()[i]))
+                .filter(i -> Math.hypot(rod.rigX()[i] - x.at(rod.time()[i]), rod.rigY()[i] - y.at(rod.time()[i]))
                         <= STRAY * (Math.hypot(x.scatter(), y.scatter()) + rod.rigSd()[i]))
                 .toArray();
     }

@@ -111,7 +111,8 @@ record Moments(
     /** When the forward rate first falls under a fifth of its peak. */
     static double stop(Curves c, double fastest) {
         double peak = c.forwardRate().at(fastest);
-        return c.forwardRate().firstFall(STOP_SHARE * peak, fastest, c.forwardRate().end());
+        return c.forwardRate()
+                .firstFall(STOP_SHARE * peak, fastest, c.forwardRate().end());
     }
 
     /** The earlier of the hand's start and the turn's. */
@@ -121,12 +122,8 @@ record Moments(
 
     /** These drawn moments as far from the nominal ones as they may really lie. */
     Moments asFarOff(Moments nominal, Calibration c, double step, Random random) {
-        double push = c.drawn(
-                EventKind.FORWARD_START,
-                nominal.forwardStart(),
-                forwardStart(),
-                step,
-                random.nextGaussian());
+        double push =
+                c.drawn(EventKind.FORWARD_START, nominal.forwardStart(), forwardStart(), step, random.nextGaussian());
         double pushed = push - forwardStart();
         return new Moments(
                 backRate,

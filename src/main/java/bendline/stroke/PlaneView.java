@@ -92,11 +92,15 @@ record PlaneView(double a, double b, double lengthPx, double usualPx, double sd)
         double[] sorted = off.clone();
         java.util.Arrays.sort(sorted);
         double limit = FAR * 1.4826 * sorted[sorted.length / 2] + 1e-6;
-        return IntStream.range(0, use.length).filter(k -> off[k] <= limit).map(k -> use[k]).toArray();
+        return IntStream.range(0, use.length)
+                .filter(k -> off[k] <= limit)
+                .map(k -> use[k])
+                .toArray();
     }
 
     private static double span(RodSeries rod, int[] use) {
-        double[] angles = IntStream.of(use).mapToDouble(i -> rod.angle()[i]).sorted().toArray();
+        double[] angles =
+                IntStream.of(use).mapToDouble(i -> rod.angle()[i]).sorted().toArray();
         return angles[(int) (0.95 * (angles.length - 1))] - angles[(int) (0.05 * (angles.length - 1))];
     }
 }

@@ -21,6 +21,9 @@ record RodStiffness(@Nullable Blank blank, String basis) {
     /** What hangs on a bare tip after the release: the tip ring and the running line, kilograms. Common practice, no source. */
     private static final double BARE_TIP_KG = 0.002;
 
+    /** What another law by which the stiffness falls from hand to tip does to a force, over its value: powers of 2.4 and 3. */
+    private static final double LAW_SD = 0.08;
+
     /** How far a test curve as told may be off, over its value. Common practice, no source. */
     private static final double TOLD_SD = 0.1;
 
@@ -56,7 +59,7 @@ record RodStiffness(@Nullable Blank blank, String basis) {
             BlankFacts.Measured m = facts.measured();
             Blank like = BlankLibrary.like(freeM, m.stiffnessNm2()).bending().stretchedTo(freeM);
             Blank blank = like.withTaper(like.taper().withTipStiffness(m.tipShare()))
-                    .withStiffness(m.stiffnessNm2(), m.relativeSd());
+                    .withStiffness(m.stiffnessNm2(), Math.hypot(m.relativeSd(), LAW_SD));
             return new RodStiffness(blank, "stiffness measured under a known weight");
         }
         if (facts != null && facts.testCurveKg() != null) {

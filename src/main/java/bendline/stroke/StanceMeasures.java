@@ -23,7 +23,11 @@ final class StanceMeasures {
     }
 
     void into(Map<Quantity, Measure> out) {
-        turn(out, Quantity.HIP_TURN, trends.hipTurn(), "the hips' turn, as the change of how far they lie apart in the picture");
+        turn(
+                out,
+                Quantity.HIP_TURN,
+                trends.hipTurn(),
+                "the hips' turn, as the change of how far they lie apart in the picture");
         turn(
                 out,
                 Quantity.SHOULDER_TURN,
@@ -31,12 +35,8 @@ final class StanceMeasures {
                 "the shoulders' turn, as the change of how far they lie apart in the picture");
         boolean feet = shows(Joint.LEFT_ANKLE) && shows(Joint.RIGHT_ANKLE);
         String why = "the feet are hidden";
-        out.put(
-                Quantity.STEP_LENGTH,
-                scale.metres(Quantity.STEP_LENGTH, feet ? step() : Found.nothing(why)));
-        out.put(
-                Quantity.WEIGHT_SHIFT,
-                scale.metres(Quantity.WEIGHT_SHIFT, feet ? shift() : Found.nothing(why)));
+        out.put(Quantity.STEP_LENGTH, scale.metres(Quantity.STEP_LENGTH, feet ? step() : Found.nothing(why)));
+        out.put(Quantity.WEIGHT_SHIFT, scale.metres(Quantity.WEIGHT_SHIFT, feet ? shift() : Found.nothing(why)));
     }
 
     private boolean shows(Joint j) {
@@ -59,13 +59,15 @@ final class StanceMeasures {
     private Found shift() {
         Trend over = series.trend(
                 Joint.LEFT_HIP,
-                b -> series.middle(b, Joint.LEFT_HIP).x() - series.middle(b, Joint.LEFT_ANKLE).x());
+                b -> series.middle(b, Joint.LEFT_HIP).x()
+                        - series.middle(b, Joint.LEFT_ANKLE).x());
         return change(over, span.start(), "middle of the hips over the middle of the ankles, forward start to release");
     }
 
     /** Each of the two moments has its own error. */
     private Found change(Trend trend, double from, String basis) {
-        double value = trend.valueCurve().at(span.release()) - trend.valueCurve().at(from);
+        double value =
+                trend.valueCurve().at(span.release()) - trend.valueCurve().at(from);
         return Double.isNaN(value)
                 ? Found.nothing("the body was not followed at both moments")
                 : new Found(value, Math.sqrt(2) * scale.jointSdPx(), basis);

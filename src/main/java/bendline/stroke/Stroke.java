@@ -49,14 +49,12 @@ public record Stroke(
 
     /** The same with what the body did; measures of the same ids take the place of those that are there. */
     Stroke with(BodyMotion motion, List<Measure> told) {
-        return new Stroke(
-                number, castsTo, firstFrame, lastFrame, kinematics, events, with(told), bend, motion);
+        return new Stroke(number, castsTo, firstFrame, lastFrame, kinematics, events, with(told), bend, motion);
     }
 
     /** The same with the measure of that id told otherwise, for what only a later stage can tell. */
     public Stroke with(Measure told) {
-        return new Stroke(
-                number, castsTo, firstFrame, lastFrame, kinematics, events, with(List.of(told)), bend, body);
+        return new Stroke(number, castsTo, firstFrame, lastFrame, kinematics, events, with(List.of(told)), bend, body);
     }
 
     private List<Measure> with(List<Measure> told) {

@@ -73,8 +73,7 @@ final class Unloading {
 
     /** What the butt's stop tells; a rod may stop without letting anything go. */
     Clue byStop(double stop) {
-        return new Clue(
-                "the butt stops", stop + STOP_SECONDS, Math.hypot(STOP_SD_SECONDS, 0.4 * step), TRUST);
+        return new Clue("the butt stops", stop + STOP_SECONDS, Math.hypot(STOP_SD_SECONDS, 0.4 * step), TRUST);
     }
 
     /** Where the unloading itself was not followed: between the last frame that shows the blank loaded and the next, if straight. */
@@ -89,8 +88,8 @@ final class Unloading {
             if (loaded >= 0 && chord >= Moments.STRAIGHT && gap <= LONGEST_UNWATCHED_SECONDS) {
                 double middle = rod.time()[loaded] + 0.5 * gap - STRAIGHT_SECONDS;
                 out.add(new Clue(
-                        "the blank was not followed while it unloaded, loaded before a gap of "
-                                + Math.round(1000 * gap) + " ms and straight after it",
+                        "the blank was not followed while it unloaded, loaded before a gap of " + Math.round(1000 * gap)
+                                + " ms and straight after it",
                         Math.max(rod.time()[loaded], middle),
                         Math.hypot(STRAIGHT_SD_SECONDS, gap / Math.sqrt(12)),
                         TRUST));

@@ -18,7 +18,7 @@ final class BodyFaults {
                 2,
                 List.of(EventKind.FORWARD_START, EventKind.RELEASE),
                 "High hands: the push began with the upper hand {upperHandAgainstShoulder} above the shoulders.",
-                "From low hands the way of the push is short and goes upwards, so the tip dips under the line of the cast before"
+                "From low hands the way of your push is short and goes upwards, so the tip dips under the line of the cast before"
                         + " it rises.",
                 "Stand as at the end of the backswing and stop there: the upper hand beside or over the head, the elbow out in"
                         + " front, the lower hand before the face. Ten slow casts that each begin with a look at the hand.");
@@ -34,7 +34,7 @@ final class BodyFaults {
                 2,
                 List.of(EventKind.FORWARD_START, EventKind.FASTEST_TURN, EventKind.RELEASE),
                 "Strong pull: the lower hand came to the chest at up to {lowerHandPullSpeed}.",
-                "Two hands turn the rod: one pushes, one pulls. Without the pull the upper hand has to push the whole rod round,"
+                "Your two hands turn the rod: one pushes, one pulls. Without the pull the upper hand has to push it round alone,"
                         + " later and slower.",
                 "Half-power casts in which only the lower hand counts: as the upper arm straightens, draw the butt sharply to the"
                         + " breastbone and keep it there. Clear ground all round, and no more weight than usual.");
@@ -53,7 +53,7 @@ final class BodyFaults {
                 1,
                 List.of(EventKind.FORWARD_START, EventKind.FASTEST_TURN, EventKind.RELEASE),
                 "In order: the upper hand was fastest {upperHandBeforeButt} before the rod turned fastest.",
-                "Each link carries the next one. A rod that is turned before the hands have pushed, or hands that go before the"
+                "Each link carries the next one. A rod that is turned before your hands have pushed, or hands that go before your"
                         + " body, have nothing behind them.",
                 "Slow casts said aloud: hips, shoulders, push, turn. Begin with the weight going onto the front foot and let the"
                         + " rod turn last.");

@@ -156,7 +156,7 @@ final class Faults {
                 2,
                 List.of(EventKind.RELEASE, EventKind.STOP),
                 "Not let go too early: the rig left at {launchAngleDeg}.",
-                "A rig let go too early climbs: it spends its speed on height, the wind has longer to work on it, and the line"
+                "Let go too early, your rig climbs: it spends its speed on height, the wind has longer to work on it, and the line"
                         + " bows.",
                 "Half-power casts: keep the finger on the line a moment longer, and aim lower by a tree's height than feels"
                         + " right. Film a set and watch the launch angle, not the distance.");
@@ -174,7 +174,7 @@ final class Faults {
                 2,
                 List.of(EventKind.RELEASE, EventKind.STOP),
                 "Not let go too late: the rig left at {launchAngleDeg}.",
-                "A rig let go too late flies flat and comes down while it is still fast.",
+                "Let go too late, your rig flies flat and comes down while it is still fast.",
                 "Half-power casts: let the line go a moment earlier, and aim higher by a tree's height. A finger that slips off"
                         + " late may want a glove or finger guard, not a change of stroke.");
     }

@@ -34,9 +34,9 @@ record BenchmarkClip(Path file, TruthClip truth, Setup setup) {
                 file,
                 Truths.read(Simulator.truthBeside(file)),
                 told(
-                        scenario.rod().lengthM(),
-                        scenario.rig().dropM(),
-                        scenario.rig().massG() / 1000)
+                                scenario.rod().lengthM(),
+                                scenario.rig().dropM(),
+                                scenario.rig().massG() / 1000)
                         .withBlank(underAWeight(scenario)));
     }
 
@@ -48,9 +48,7 @@ record BenchmarkClip(Path file, TruthClip truth, Setup setup) {
                 null,
                 null,
                 new BlankFacts.Measured(
-                        b.stiffnessNm2(),
-                        b.stiffnessRelativeSd(),
-                        b.taper().stiffnessAt(1)));
+                        b.stiffnessNm2(), b.stiffnessRelativeSd(), b.taper().stiffnessAt(1)));
     }
 
     /** A clip of the second simulator, with its truth beside it as NAME.json. */

@@ -105,14 +105,15 @@ final class BenchmarkTable {
         Spread arcs = c.load().arcs();
         row(
                 "compression of the bend arcs, the phone's angle undone, 68 % (95 %) of errors",
-                "± 0.015",
-                judged(arcs.quantile(0.68), 0.015, "%.4f", "") + text(" (%.4f)", arcs.p95()));
+                "± 0.015", judged(arcs.quantile(0.68), 0.015, "%.4f", "") + text(" (%.4f)", arcs.p95()));
         Spread pull = c.load().pull();
         row(
                 "largest pull on the tip, 68 % of errors",
                 "± 20 %", judged(PERCENT * pull.quantile(0.68), 20, "%.1f", " %") + told(pull, c));
         Spread energy = c.load().energy();
-        row("most energy in the bend, 68 % of errors", "–", text("%.1f %%", PERCENT * energy.quantile(0.68)) + told(energy, c));
+        row(
+                "most energy in the bend, 68 % of errors",
+                "–", text("%.1f %%", PERCENT * energy.quantile(0.68)) + told(energy, c));
         row("largest pulls within their stated 68 %", "60–76 %", of(c.load().pullWithin(), 60, 76));
     }
 

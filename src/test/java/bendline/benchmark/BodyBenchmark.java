@@ -40,18 +40,21 @@ final class BodyBenchmark {
 
     /** A paragraph and two tables. */
     static String table(Path clips, List<Path> drawn) throws IOException {
-        StringBuilder out = new StringBuilder("**The caster's body.** Errors over the person's height; what is asked for is half of"
-                + " them within 5 %.\n\n");
-        out.append("| filmed, labelled by hand | frames found | median error | 90 % | within stated 68 % | ms a frame |\n"
-                + "|---|---|---|---|---|---|\n");
+        StringBuilder out =
+                new StringBuilder("**The caster's body.** Errors over the person's height; what is asked for is half of"
+                        + " them within 5 %.\n\n");
+        out.append(
+                "| filmed, labelled by hand | frames found | median error | 90 % | within stated 68 % | ms a frame |\n"
+                        + "|---|---|---|---|---|---|\n");
         for (String[] one : LABELLED) {
             Path file = clips.resolve(one[0]);
             if (Files.exists(file)) {
                 out.append(filmed(file, one[1]));
             }
         }
-        out.append("\n| drawn | frames followed | median error | 90 % | measures within stated 68 % | s a clip | ms a frame |\n"
-                + "|---|---|---|---|---|---|---|\n");
+        out.append(
+                "\n| drawn | frames followed | median error | 90 % | measures within stated 68 % | s a clip | ms a frame |\n"
+                        + "|---|---|---|---|---|---|---|\n");
         for (Path file : drawn) {
             out.append(drawn(file));
         }
@@ -123,7 +126,9 @@ final class BodyBenchmark {
             Stroke wanted = new BodyReader(a.trace(), a.setup(), a.info().slowMotion()).read(cast.stroke(), exact);
             for (Measure m : cast.stroke().measures()) {
                 Measure w = wanted.measure(m.id());
-                if (m.value() == null || w.value() == null || m.basis().equals(w.basis()) && m.value().equals(w.value())) {
+                if (m.value() == null
+                        || w.value() == null
+                        || m.basis().equals(w.basis()) && m.value().equals(w.value())) {
                     continue;
                 }
                 told++;
@@ -139,7 +144,8 @@ final class BodyBenchmark {
 
     /** A body that is where the truth says. */
     private static BodyTrace exact(ClipAnalysis a, Truth truth, Side side) {
-        double height = truth.frames().get(0).pxPerMetreGrip() * truth.scenario().statureM();
+        double height =
+                truth.frames().get(0).pxPerMetreGrip() * truth.scenario().statureM();
         List<BodySight> sights = new ArrayList<>();
         for (BodySight s : a.body().sights()) {
             Map<String, Point> joints = truth.frames().get(s.frame()).joints();

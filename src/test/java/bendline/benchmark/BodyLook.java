@@ -88,7 +88,8 @@ public final class BodyLook {
                 all++;
             }
         }
-        return new Score(by, labels.frames().size(), found, all == 0 ? Double.NaN : (double) inside / all, trace.asked());
+        return new Score(
+                by, labels.frames().size(), found, all == 0 ? Double.NaN : (double) inside / all, trace.asked());
     }
 
     /** Prints the errors of clips: CLIP LABELS … */

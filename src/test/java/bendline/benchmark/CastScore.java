@@ -35,16 +35,8 @@ public record CastScore(
         int invented) {
 
     /** Nothing. */
-    public static final CastScore NONE =
-            new CastScore(
-            EventScore.NONE,
-            FindingScore.NONE,
-            Spread.NONE,
-            Spread.NONE,
-            Spread.NONE,
-            LoadScore.NONE,
-            Tally.NONE,
-            0);
+    public static final CastScore NONE = new CastScore(
+            EventScore.NONE, FindingScore.NONE, Spread.NONE, Spread.NONE, Spread.NONE, LoadScore.NONE, Tally.NONE, 0);
 
     /** A reported cast belongs to a true one if their releases lie this close, seconds of real time. */
     private static final double SAME_CAST_SECONDS = 0.7;

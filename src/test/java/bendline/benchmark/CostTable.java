@@ -129,11 +129,13 @@ public final class CostTable {
         out.put("let go 20 ms early", p -> with(p, q -> q.late = -0.02));
         out.put("let go 20 ms late", p -> with(p, q -> q.late = 0.02));
         for (int deg : new int[] {12, 25, 46}) {
-            out.put("rod dropped by " + deg + "° at once after the release (rubbing line only)", p -> with(p, q -> {
-                q.drop = deg;
-                q.dropDelay = 0.02;
-                q.dropTime = 0.22;
-            }));
+            out.put(
+                    "rod dropped by " + deg + "° at once after the release (rubbing line only)",
+                    p -> with(p, q -> {
+                        q.drop = deg;
+                        q.dropDelay = 0.02;
+                        q.dropTime = 0.22;
+                    }));
         }
         return out;
     }

@@ -88,14 +88,20 @@ public final class GridTable {
     private static String text(Tally t) {
         double[] i = t.interval();
         return String.format(
-                Locale.ROOT, "%.0f %% (%.0f–%.0f %%, %d of %d)", 100 * t.share(), 100 * i[0], 100 * i[1], t.hits(), t.of());
+                Locale.ROOT,
+                "%.0f %% (%.0f–%.0f %%, %d of %d)",
+                100 * t.share(),
+                100 * i[0],
+                100 * i[1],
+                t.hits(),
+                t.of());
     }
 
     private static String moments(List<Read> reads) {
         MomentScores scores = new MomentScores();
         reads.forEach(r -> scores.add(r.stroke(), r.truth(), r.step()));
-        StringBuilder out =
-                new StringBuilder("| moment | told | median error | 68 % | stated, median | within stated |\n|---|---|---|---|---|---|\n");
+        StringBuilder out = new StringBuilder(
+                "| moment | told | median error | 68 % | stated, median | within stated |\n|---|---|---|---|---|---|\n");
         for (String kind : scores.kinds()) {
             String unit = kind.equals("launchSpeed") ? " %" : kind.equals("launchAngleDeg") ? "°" : " frames";
             out.append(row(kind, scores.toldShare(kind), scores.of(kind), unit));
@@ -105,8 +111,8 @@ public final class GridTable {
 
     private static String row(String kind, double told, List<MomentScores.Error> errors, String unit) {
         Spread size = MomentScores.sizes(errors);
-        Spread stated =
-                new Spread(errors.stream().mapToDouble(MomentScores.Error::stated).toArray());
+        Spread stated = new Spread(
+                errors.stream().mapToDouble(MomentScores.Error::stated).toArray());
         return String.format(
                 Locale.ROOT,
                 "| %s | %s | %.2f%s | %.2f%s | %.2f%s | %.0f %% |%n",
@@ -178,6 +184,8 @@ public final class GridTable {
                 .filter(v -> !Double.isNaN(v))
                 .sorted()
                 .toArray();
-        return known.length == 0 ? Double.NaN : Arrays.stream(known).skip(known.length / 2).findFirst().orElseThrow();
+        return known.length == 0
+                ? Double.NaN
+                : Arrays.stream(known).skip(known.length / 2).findFirst().orElseThrow();
     }
 }

@@ -26,9 +26,7 @@ public record LoadScore(Spread pull, Spread energy, Spread arcs, Tally pullWithi
                 off(pull, cast.peakPullN()),
                 off(energy, cast.peakEnergyJ()),
                 arcs(stroke, truth),
-                known
-                        ? Tally.NONE.plus(Math.abs(pull.value() - cast.peakPullN()) <= pull.plusMinus())
-                        : Tally.NONE);
+                known ? Tally.NONE.plus(Math.abs(pull.value() - cast.peakPullN()) <= pull.plusMinus()) : Tally.NONE);
     }
 
     private static @Nullable Measure measure(@Nullable Stroke stroke, String id) {
@@ -52,9 +50,9 @@ public record LoadScore(Spread pull, Spread energy, Spread arcs, Tally pullWithi
         return new Spread(stroke.bend().arcs().stream()
                 .filter(BendArc::whole)
                 .filter(a -> truth.at(a.clipSeconds()).tipInView())
-                .mapToDouble(a -> Math.abs(a.line().first().distance(a.line().last())
-                                / a.line().length()
-                        - truth.at(a.clipSeconds()).chordRatio()))
+                .mapToDouble(a -> Math.abs(
+                        a.line().first().distance(a.line().last()) / a.line().length()
+                                - truth.at(a.clipSeconds()).chordRatio()))
                 .toArray());
     }
 

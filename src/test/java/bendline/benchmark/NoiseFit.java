@@ -91,7 +91,9 @@ public final class NoiseFit {
     }
 
     private static Part part(List<Row> rows, double leastStray, double radiusOverSd) {
-        List<Row> seen = rows.stream().filter(r -> r.asked && r.seen && !Double.isNaN(r.dx)).toList();
+        List<Row> seen = rows.stream()
+                .filter(r -> r.asked && r.seen && !Double.isNaN(r.dx))
+                .toList();
         double typical = median(seen.stream().mapToDouble(NoiseFit::size)) / (radiusOverSd > 1 ? 1.177 : 0.6745);
         double limit = Math.max(leastStray, 6 * typical);
         boolean[] stray = new boolean[rows.size()];
@@ -101,7 +103,8 @@ public final class NoiseFit {
         }
         List<Row> good = seen.stream().filter(r -> size(r) <= limit).toList();
         double[] drift = drift(rows, stray);
-        double sd = Math.sqrt(good.stream().mapToDouble(r -> r.dx * r.dx).average().orElse(0));
+        double sd =
+                Math.sqrt(good.stream().mapToDouble(r -> r.dx * r.dx).average().orElse(0));
         double stated = median(good.stream().mapToDouble(r -> r.stated)) / radiusOverSd / Math.max(1e-6, sd);
         boolean[] gap = new boolean[rows.size()];
         for (int i = 0; i < gap.length; i++) {
@@ -118,9 +121,7 @@ public final class NoiseFit {
                 share(rows, stray, false, r -> r.asked && r.seen),
                 share(rows, stray, true, r -> r.asked && r.seen),
                 runSeconds(rows, stray),
-                median(IntStream.range(0, stray.length)
-                        .filter(i -> stray[i])
-                        .mapToDouble(i -> size(rows.get(i)))));
+                median(IntStream.range(0, stray.length).filter(i -> stray[i]).mapToDouble(i -> size(rows.get(i)))));
     }
 
     /** Share of the variance that is alike from one frame to the next, and how long it stays so. */

@@ -118,13 +118,21 @@ final class NoisyFilm {
         double smear = Math.sqrt(1 + exposed * Math.hypot(speed(i).x(), speed(i).y()) / SMEAR_PX);
         Point at = tip.plus(new Point(smear * tipX.value(), smear * tipY.value()).plus(tipX.strayed(random)));
         Point grip = blank.first().plus(new Point(hand.value(), 0));
-        Polyline bent = bent(blank, grip, at, Math.toRadians(butt.value() + butt.strayed(random).x()));
+        Polyline bent = bent(
+                blank,
+                grip,
+                at,
+                Math.toRadians(butt.value() + butt.strayed(random).x()));
         Tracked rig = rig(f);
         double tipSd = 1.515 * smear * noise.tip().sd() * noise.tip().stated();
         return new FrameTrace(
                 i,
                 f.seconds(),
-                lost ? Tracked.notSeen(null, "lost") : Tracked.seen(bent.first(), 1.515 * noise.hand().sd() * noise.hand().stated()),
+                lost
+                        ? Tracked.notSeen(null, "lost")
+                        : Tracked.seen(
+                                bent.first(),
+                                1.515 * noise.hand().sd() * noise.hand().stated()),
                 tipSeen ? Tracked.seen(bent.last(), Math.max(0.15, tipSd)) : Tracked.notSeen(tip, "lost or outside"),
                 rig,
                 lost ? null : bent,

@@ -49,7 +49,8 @@ public final class ReadTraces {
     static List<Kept> kept(Path traces, List<Path> clips) throws IOException {
         List<Kept> out = new ArrayList<>();
         try (var files = Files.list(traces)) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".trace")).sorted().toList()) {
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith(".trace")).sorted().toList()) {
                 String name = file.getFileName().toString().replace(".trace", "");
                 Path clip = clips.stream()
                         .map(c -> c.resolve(name + ".mp4"))
@@ -98,7 +99,8 @@ public final class ReadTraces {
                 findings(s, cast, out);
             }
         }
-        return out.append(strokes.isEmpty() ? "" : "\n  INVENTED " + strokes.size()).toString();
+        return out.append(strokes.isEmpty() ? "" : "\n  INVENTED " + strokes.size())
+                .toString();
     }
 
     private static void findings(Stroke s, TruthCast cast, StringBuilder out) {
@@ -106,7 +108,11 @@ public final class ReadTraces {
         for (Finding f : new TechniqueReview().review(s).findings()) {
             String grade = cast.faults().get(f.id());
             if (grade != null) {
-                out.append("\n    ").append(f.id()).append(" made ").append(grade).append(": ");
+                out.append("\n    ")
+                        .append(f.id())
+                        .append(" made ")
+                        .append(grade)
+                        .append(": ");
                 out.append(f.state().id()).append(". ").append(f.says());
             }
         }

@@ -13,7 +13,6 @@ public final class RenderDeck {
     /** Runs it. */
     public static void main(String[] args) throws IOException {
         int number = Integer.parseInt(args[2]);
-        Simulator.renderInto(
-                ScenarioDeck.deal(Long.parseLong(args[1]), number).get(number - 1), Path.of(args[0]));
+        Simulator.renderInto(ScenarioDeck.deal(Long.parseLong(args[1]), number).get(number - 1), Path.of(args[0]));
     }
 }

@@ -37,7 +37,9 @@ public final class ScoreBody {
                 continue;
             }
             for (Joint j : Joint.values()) {
-                Point seen = analysis.trace().motion().toPicture(s.frame(), s.joint(j).place());
+                Point seen = analysis.trace()
+                        .motion()
+                        .toPicture(s.frame(), s.joint(j).place());
                 out.computeIfAbsent(j, k -> new ArrayList<>())
                         .add(seen.distance(joints.get(j.id()))
                                 / (scale * truth.scenario().statureM()));
@@ -54,8 +56,8 @@ public final class ScoreBody {
             Scenario scenario = ScenarioFiles.readScenario(file);
             Truth truth = Simulator.truth(scenario);
             long t0 = System.nanoTime();
-            ClipAnalysis a = new Analyser()
-                    .analyse(file.resolveSibling(scenario.name() + ".mp4"), Setup.NONE, Progress.SILENT);
+            ClipAnalysis a =
+                    new Analyser().analyse(file.resolveSibling(scenario.name() + ".mp4"), Setup.NONE, Progress.SILENT);
             System.out.printf(
                     "%s: %.1f s, body %d of %d frames, height %.0f px, %s, upper %s%n",
                     scenario.name(),
@@ -63,15 +65,23 @@ public final class ScoreBody {
                     a.body().sights().size(),
                     a.body().asked(),
                     a.body().heightPx(),
-                    a.body().trouble() == null ? a.body().hands().basis() : a.body().trouble(),
+                    a.body().trouble() == null
+                            ? a.body().hands().basis()
+                            : a.body().trouble(),
                     a.body().hands().upper());
-            errors(a, truth).forEach((j, e) -> System.out.printf(
-                    "   %-15s median %.4f  90 %% %.4f%n", j.id(), e.get(e.size() / 2), e.get((int) (0.9 * e.size()))));
+            errors(a, truth)
+                    .forEach((j, e) -> System.out.printf(
+                            "   %-15s median %.4f  90 %% %.4f%n",
+                            j.id(), e.get(e.size() / 2), e.get((int) (0.9 * e.size()))));
             for (CastAnalysis c : a.casts()) {
                 for (Measure m : c.stroke().measures()) {
-                    if (m.basis().contains("wrist") || m.label().contains("hand") || m.label().contains("hips")
-                            || m.label().contains("shoulder") || m.label().contains("step")) {
-                        System.out.printf("   %-36s %s ± %.3f %s | %s%n", m.id(), m.value(), m.plusMinus(), m.unit(), m.basis());
+                    if (m.basis().contains("wrist")
+                            || m.label().contains("hand")
+                            || m.label().contains("hips")
+                            || m.label().contains("shoulder")
+                            || m.label().contains("step")) {
+                        System.out.printf(
+                                "   %-36s %s ± %.3f %s | %s%n", m.id(), m.value(), m.plusMinus(), m.unit(), m.basis());
                     }
                 }
                 if (c.stroke().body() != null) {

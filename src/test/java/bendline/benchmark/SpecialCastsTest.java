@@ -35,9 +35,21 @@ class SpecialCastsTest {
         "high but dropped, 50, 141, 74, 2.45, true, CLEAR, FOUND"
     })
     void comeOutRight(
-            String name, double least, double layBack, double stop, double backswing, boolean dropped, State rushed, State drop) {
+            String name,
+            double least,
+            double layBack,
+            double stop,
+            double backswing,
+            boolean dropped,
+            State rushed,
+            State drop) {
         CastFilm film = CastFilm.asWritten(GridDeck.scenario(
-                "special", 5, 1.78, RodSpec.medium(), RigSpec.feeder(85, 1.25), script(layBack, stop, backswing, dropped)));
+                "special",
+                5,
+                1.78,
+                RodSpec.medium(),
+                RigSpec.feeder(85, 1.25),
+                script(layBack, stop, backswing, dropped)));
         assertThat(film.distance(0, 0)).as(name + ", metres").isGreaterThan(least);
         Stroke s = read(film);
         assertVerdict(name, s, "flat-rushed-backswing", rushed);
@@ -58,7 +70,8 @@ class SpecialCastsTest {
                 .filter(n -> n.clip().startsWith("good-once-more"))
                 .findFirst()
                 .orElseThrow();
-        Stroke s = StrokeBench.read(film, new StrokeBench.View(60, 3, 0.3), noise, 9).stroke();
+        Stroke s = StrokeBench.read(film, new StrokeBench.View(60, 3, 0.3), noise, 9)
+                .stroke();
         assertThat(s).isNotNull();
         return s;
     }

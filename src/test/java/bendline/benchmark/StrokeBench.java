@@ -82,25 +82,21 @@ public final class StrokeBench {
     }
 
     static FindingScore verdicts(List<Read> reads) {
-        return new FindingScore(reads.stream().flatMap(r -> verdicts(r).stream()).toList());
+        return new FindingScore(
+                reads.stream().flatMap(r -> verdicts(r).stream()).toList());
     }
 
     private static Setup setup(Scenario s) {
         RodSpec rod = s.rod();
         return new Setup(
-                rod.lengthM(),
-                rod.freeLengthM(),
-                s.rig().dropM(),
-                s.rig().massG() / 1000,
-                null,
-                null,
-                List.of());
+                rod.lengthM(), rod.freeLengthM(), s.rig().dropM(), s.rig().massG() / 1000, null, null, List.of());
     }
 
     static List<FindingScore.Entry> verdicts(Read r) {
         List<FindingScore.Entry> out = new ArrayList<>();
-        List<Finding> told =
-                r.stroke == null ? List.of() : new TechniqueReview().review(r.stroke).findings();
+        List<Finding> told = r.stroke == null
+                ? List.of()
+                : new TechniqueReview().review(r.stroke).findings();
         r.truth.faults().forEach((id, grade) -> {
             String verdict = told.stream()
                     .filter(f -> f.id().equals(id))

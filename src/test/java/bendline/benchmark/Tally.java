@@ -28,7 +28,7 @@ public record Tally(int hits, int of) {
         double n = of;
         double middle = (p + z * z / (2 * n)) / (1 + z * z / n);
         double half = z / (1 + z * z / n) * Math.sqrt(p * (1 - p) / n + z * z / (4 * n * n));
-        return new double[] {middle - half, middle + half};
+        return new double[] {Math.max(0, middle - half), Math.min(1, middle + half)};
     }
 
     /** 0 to 1, or NaN where nothing was counted. */

@@ -59,7 +59,17 @@ record TraceNoise(String clip, Part tip, Part butt, Part rig, Part flight, Part 
 
         private String text() {
             double[] all = {
-                sd, drifting, driftSeconds, stated, calmGap, fastGap, gapSeconds, calmStray, fastStray, straySeconds, stray
+                sd,
+                drifting,
+                driftSeconds,
+                stated,
+                calmGap,
+                fastGap,
+                gapSeconds,
+                calmStray,
+                fastStray,
+                straySeconds,
+                stray
             };
             StringBuilder out = new StringBuilder();
             for (double v : all) {
@@ -96,7 +106,8 @@ record TraceNoise(String clip, Part tip, Part butt, Part rig, Part flight, Part 
 
     private static TraceNoise parse(String line) {
         String[] cells = line.split(",");
-        double[] v = Arrays.stream(cells).skip(1).mapToDouble(Double::parseDouble).toArray();
+        double[] v =
+                Arrays.stream(cells).skip(1).mapToDouble(Double::parseDouble).toArray();
         Part[] parts = new Part[v.length / Part.NUMBERS];
         for (int i = 0; i < parts.length; i++) {
             parts[i] = Part.of(Arrays.copyOfRange(v, i * Part.NUMBERS, (i + 1) * Part.NUMBERS));

@@ -65,7 +65,8 @@ class HoldReaderTest {
     @Test
     void handsFarFromTheRodAreSomebodyElses() {
         Point off = new Point(200, 0);
-        RodHold hold = HoldReader.of(sights(Joint.LEFT_WRIST, GRIP.plus(off), GRIP.plus(off).plus(BUTT.times(80))), rods(), HEIGHT);
+        RodHold hold = HoldReader.of(
+                sights(Joint.LEFT_WRIST, GRIP.plus(off), GRIP.plus(off).plus(BUTT.times(80))), rods(), HEIGHT);
         assertThat(hold.known()).isFalse();
         assertThat(hold.basis()).contains("not on the rod");
     }

@@ -86,6 +86,36 @@ class ComparerTest {
     }
 
     @Test
+    void mixedSidesOfTheCameraAndMixedHandsAreNamed() {
+        CastSet a = sided(BEFORE, "left");
+        Comparison mixed = Sets.comparer("tempo").compare(a, sided(AFTER, "left"));
+        assertThat(mixed.confounders())
+                .filteredOn(c -> c.state() == Confounder.State.MIXED)
+                .extracting(Confounder::what)
+                .containsExactly(Condition.HANDED, Condition.CAMERA_SIDE);
+        Comparison other = Sets.comparer("tempo").compare(a, sided(AFTER, "right"));
+        assertThat(other.differing())
+                .extracting(Confounder::what)
+                .containsExactly(Condition.HANDED, Condition.CAMERA_SIDE);
+    }
+
+    /** The first cast one way, the others to the right. */
+    private static CastSet sided(CastSet set, String first) {
+        List<Cast> casts = new ArrayList<>();
+        for (Cast c : set.casts()) {
+            String side = casts.isEmpty() ? first : "right";
+            casts.add(new Cast(
+                    c.name(),
+                    c.turn(),
+                    Sets.conditions("HANDED", side, "CAMERA_SIDE", side),
+                    c.wind(),
+                    c.distance(),
+                    c.measures()));
+        }
+        return new CastSet(set.label(), casts);
+    }
+
+    @Test
     void whatIsNotToldThoughItMattersIsSaid() {
         CastSet silent = new CastSet(
                 "A",
@@ -122,7 +152,8 @@ class ComparerTest {
         assertThat(only(comparer.compare(calm, same)).verdict()).isEqualTo(Verdict.MORE);
         assertThatThrownBy(() -> comparer.compare(calm, pushed))
                 .isInstanceOf(ComparisonException.class)
-                .hasMessageContaining("No measure is known");
+                .hasMessageContaining("No measure is known")
+                .hasMessageContaining("different winds");
         StillAir tenOff = c -> Cast.distance(
                 c.distance().value() - (c.wind().calm() ? 0 : 10), 1, "ten metres off for wind, for this test");
         Comparison c = new Comparer(List.of(Cast.DISTANCE), Comparer.Pairing.NEVER, tenOff).compare(calm, pushed);

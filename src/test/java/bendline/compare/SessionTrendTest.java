@@ -23,7 +23,7 @@ class SessionTrendTest {
     private static Outing outing(int day, double... metres) {
         List<Reading> readings = new ArrayList<>();
         for (int i = 0; i < metres.length; i++) {
-            readings.add(new Reading(Sets.cast(day + "/" + i, null), metres[i], 0.5));
+            readings.add(new Reading(Sets.cast(day + "/" + i, null), metres[i], 0.1));
         }
         return new Outing("day " + day, FIRST.plusDays(day), readings);
     }
@@ -58,6 +58,14 @@ class SessionTrendTest {
         assertThat(t.moves()).isTrue();
         assertThat(t.outings().get(0).sd()).isCloseTo(Math.sqrt(2), within(1e-9));
         assertThat(t.best().orElseThrow().value()).isEqualTo(67);
+    }
+
+    @Test
+    void sessionsThatLieOnALineByLuckAreNoSurerThanTheyWereMeasured() {
+        SessionTrend t = distance(outing(0, 60), outing(10, 61), outing(20, 62), outing(30, 63));
+        // ± 0.1 m each, days −15, −5, 5, 15 about their middle, t of two degrees of freedom 4.3027: 30 days · 4.3027 ·
+        // 0.1 / √500.
+        assertThat(t.high() - t.perMonth()).isCloseTo(30 * 4.3027 * 0.1 / Math.sqrt(500), within(1e-4));
     }
 
     @Test

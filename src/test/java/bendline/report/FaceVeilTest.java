@@ -64,7 +64,8 @@ class FaceVeilTest {
     @Test
     void aPatchMayReachOverTheEdge() {
         BufferedImage image = detailed();
-        Faces over = new Faces(List.of(List.of(new Faces.Spot(new Point(-5, 2), 30), new Faces.Spot(new Point(900, 9), 5))));
+        Faces over =
+                new Faces(List.of(List.of(new Faces.Spot(new Point(-5, 2), 30), new Faces.Spot(new Point(900, 9), 5))));
         new FaceVeil(over).cover(image, 0);
         assertThat(image.getRGB(2, 2)).isNotEqualTo(detailed().getRGB(2, 2));
     }
@@ -73,22 +74,27 @@ class FaceVeilTest {
     @Test
     void everythingWrittenIsCovered(@TempDir Path temp) throws IOException {
         Path clip = AnalyticCast.render(temp.resolve("cast.mp4"));
-        Faces.Spot rig = new Faces.Spot(new Point(AnalyticCast.WIDTH / 2.0, AnalyticCast.HEIGHT / 2.0), AnalyticCast.WIDTH);
+        Faces.Spot rig =
+                new Faces.Spot(new Point(AnalyticCast.WIDTH / 2.0, AnalyticCast.HEIGHT / 2.0), AnalyticCast.WIDTH);
         Faces all = new Faces(Collections.nCopies(AnalyticCast.FRAMES, List.of(rig)));
         Path plain = temp.resolve("plain");
         Path veiled = temp.resolve("veiled");
         new CastFolder().write(AnalyticCast.analysis(clip), plain, Progress.SILENT);
         new CastFolder().write(AnalyticCast.analysis(clip), veiled, all, Progress.SILENT);
-        assertThat(Files.readString(veiled.resolve("report.html"))).isNotEqualTo(Files.readString(plain.resolve("report.html")));
+        assertThat(Files.readString(veiled.resolve("report.html")))
+                .isNotEqualTo(Files.readString(plain.resolve("report.html")));
         try (Stream<Path> stills = Files.list(veiled.resolve("frames"))) {
             for (Path still : stills.toList()) {
                 BufferedImage a = ImageIO.read(still.toFile());
-                BufferedImage b = ImageIO.read(plain.resolve("frames").resolve(still.getFileName()).toFile());
+                BufferedImage b = ImageIO.read(
+                        plain.resolve("frames").resolve(still.getFileName()).toFile());
                 assertThat(ground(a)).as(still.getFileName().toString()).isNotEqualTo(ground(b));
             }
         }
-        assertThat(ground(Footage.open(veiled.resolve("marked.mp4")).pictureAt(1).image()))
-                .isNotEqualTo(ground(Footage.open(plain.resolve("marked.mp4")).pictureAt(1).image()));
+        assertThat(ground(
+                        Footage.open(veiled.resolve("marked.mp4")).pictureAt(1).image()))
+                .isNotEqualTo(ground(
+                        Footage.open(plain.resolve("marked.mp4")).pictureAt(1).image()));
     }
 
     /** A row across the middle, where the sharp edge of the drawn ground is blurred away by a patch over all. */

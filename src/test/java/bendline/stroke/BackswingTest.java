@@ -17,7 +17,9 @@ class BackswingTest {
     private static final double FPS = 60;
 
     private static Stroke timed(Trace trace) {
-        return new StrokeTimer().time(trace, Setup.NONE, new SlowMotion(1, "given")).get(0);
+        return new StrokeTimer()
+                .time(trace, Setup.NONE, new SlowMotion(1, "given"))
+                .get(0);
     }
 
     /** The trace with nothing seen from one time to another. */

@@ -31,7 +31,8 @@ class BodyReaderTest {
     private static final SlowMotion REAL = new SlowMotion(1, "given");
 
     /** Moments after the forward start at which hips, shoulders, upper and lower hand are fastest, seconds. */
-    private record Script(double hips, double shoulders, double upper, double lower, double handOverNosePx, double pullPx) {}
+    private record Script(
+            double hips, double shoulders, double upper, double lower, double handOverNosePx, double pullPx) {}
 
     private static final Script GOOD = new Script(0.02, 0.06, 0.10, 0.16, 30, 80);
 
@@ -71,8 +72,7 @@ class BodyReaderTest {
                 joints.put(
                         j,
                         new JointSight(
-                                new Point(
-                                        sign * x + noise * random.nextGaussian(), y + noise * random.nextGaussian()),
+                                new Point(sign * x + noise * random.nextGaussian(), y + noise * random.nextGaussian()),
                                 0.9,
                                 0.033 * HEIGHT_PX));
             }

@@ -36,9 +36,7 @@ class LoadReaderTest {
                 null,
                 null,
                 new BlankFacts.Measured(
-                        b.stiffnessNm2(),
-                        b.stiffnessRelativeSd(),
-                        b.taper().stiffnessAt(1)));
+                        b.stiffnessNm2(), b.stiffnessRelativeSd(), b.taper().stiffnessAt(1)));
     }
 
     @BeforeAll
@@ -95,7 +93,8 @@ class LoadReaderTest {
             double with = 0;
             double without = 0;
             for (int i = 0; i < load.size(); i++) {
-                Truth.Frame f = frames.get(c.strokes().get(0).bend().arcs().get(i).frame());
+                Truth.Frame f =
+                        frames.get(c.strokes().get(0).bend().arcs().get(i).frame());
                 if (f.rigHeld() && load.newtonsSd()[i] < 10) {
                     with += Math.abs(load.newtons()[i] - f.linePullN());
                     without += Math.abs(load.withoutInertiaN()[i] - f.linePullN());
@@ -107,15 +106,18 @@ class LoadReaderTest {
 
     @Test
     void readsTheEnergyWithinAFifth() {
-        assertThat(casts).allSatisfy(c -> assertThat(value(c, "storedEnergy") / c.truth("peakElasticJ"))
-                .as(c.scenario().name())
-                .isEqualTo(1, within(0.2)));
+        assertThat(casts)
+                .allSatisfy(c -> assertThat(value(c, "storedEnergy") / c.truth("peakElasticJ"))
+                        .as(c.scenario().name())
+                        .isEqualTo(1, within(0.2)));
     }
 
     @Test
     void saysHowMuchWasLeftAtTheRelease() {
-        assertThat(casts).filteredOn(c -> !jerked(c)).allSatisfy(c -> assertThat(value(c, "energyLeftShare"))
-                .isEqualTo(c.truth("elasticAtReleaseJ") / c.truth("peakElasticJ"), within(0.12)));
+        assertThat(casts)
+                .filteredOn(c -> !jerked(c))
+                .allSatisfy(c -> assertThat(value(c, "energyLeftShare"))
+                        .isEqualTo(c.truth("elasticAtReleaseJ") / c.truth("peakElasticJ"), within(0.12)));
     }
 
     /** Target: compression ± 0.015 in the plane of the cast, the phone up to 18° from square. */
@@ -125,20 +127,24 @@ class LoadReaderTest {
             List<Truth.Frame> frames = c.truth().frames();
             double[] off = c.strokes().get(0).bend().arcs().stream()
                     .filter(BendArc::whole)
-                    .mapToDouble(a -> Math.abs(a.line().first().distance(a.line().last())
-                                    / a.line().length()
-                            - frames.get(a.frame()).chordRatio()))
+                    .mapToDouble(
+                            a -> Math.abs(a.line().first().distance(a.line().last())
+                                            / a.line().length()
+                                    - frames.get(a.frame()).chordRatio()))
                     .sorted()
                     .toArray();
             assertThat(off[off.length / 2]).isLessThan(0.004);
-            assertThat(off[(int) (0.95 * (off.length - 1))]).as(c.scenario().name()).isLessThan(0.015);
+            assertThat(off[(int) (0.95 * (off.length - 1))])
+                    .as(c.scenario().name())
+                    .isLessThan(0.015);
         });
     }
 
     /** The same rod in the same clip, told wrongly: refused, or no confident number. */
     @Test
     void isNotSureWhereTheRodWasToldWrongly() {
-        SimulatedCasts.Read c = casts.stream().filter(r -> !jerked(r)).findFirst().orElseThrow();
+        SimulatedCasts.Read c =
+                casts.stream().filter(r -> !jerked(r)).findFirst().orElseThrow();
         BlankFacts.Measured m = measured(c.scenario()).measured();
         BlankFacts sixTimes =
                 new BlankFacts(null, null, null, new BlankFacts.Measured(6 * m.stiffnessNm2(), 0.05, m.tipShare()));
@@ -149,8 +155,8 @@ class LoadReaderTest {
 
     @Test
     void saysWhatItNeedsWhereNothingWasTold() {
-        SimulatedCasts.Read bare =
-                SimulatedCasts.read(casts.get(0).truth(), new BlankFacts(null, null, "nothing-like-it", null), SD_PX, DROPPED);
+        SimulatedCasts.Read bare = SimulatedCasts.read(
+                casts.get(0).truth(), new BlankFacts(null, null, "nothing-like-it", null), SD_PX, DROPPED);
         assertThat(bare.told("peakTipForce").value()).isNull();
         assertThat(bare.told("peakTipForce").basis()).contains("nothing-like-it", "did you mean");
         assertThat(bare.told("loadedShare").value()).isNull();

@@ -41,7 +41,24 @@ class PlaneViewTest {
         }
         double[] zero = new double[n];
         RodSeries rod = new RodSeries(
-                Side.RIGHT, a[0], a[1], nan, zero, zero, nan, a[2], a[3], nan, a[4], nan, nan, nan, nan, nan, nan, nan,
+                Side.RIGHT,
+                a[0],
+                a[1],
+                nan,
+                zero,
+                zero,
+                nan,
+                a[2],
+                a[3],
+                nan,
+                a[4],
+                nan,
+                nan,
+                nan,
+                nan,
+                nan,
+                nan,
+                nan,
                 zero);
         double usual = FOCAL_PX * ROD_M / AWAY_M;
         PlaneView view = PlaneView.of(rod, usual);

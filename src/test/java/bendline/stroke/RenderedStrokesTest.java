@@ -72,8 +72,12 @@ class RenderedStrokesTest {
         }
     }
 
+    /**
+     * These traces err independently from frame to frame and have no strays; what is stated is fitted to the tracker's errors, which
+     * drift and stray, so that here it holds the truth more often than in 68 %. Far too wide is still a failure.
+     */
     @Test
-    void statedUncertaintiesAreNeitherSmugNorTimid() {
+    void statedUncertaintiesAreNotSmugOnTracesThatErrLittle() {
         int inside = 0;
         int all = 0;
         for (Timed t : timed) {
@@ -88,7 +92,7 @@ class RenderedStrokesTest {
                 }
             }
         }
-        assertThat((double) inside / all).isBetween(0.5, 0.85);
+        assertThat((double) inside / all).isBetween(0.6, 0.97);
     }
 
     @Test

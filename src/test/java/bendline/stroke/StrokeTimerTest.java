@@ -231,7 +231,8 @@ class StrokeTimerTest {
         assertThat(bend.basis()).contains("30 pictures a second can't place it closer than ± 10 ms");
         Stroke fine = only(AnalyticStroke.GOOD.trace(120, 1, Side.RIGHT, 0.3, 0, 9), Setup.NONE, 1);
         assertThat(fine.event(EventKind.PEAK_BEND).basis()).doesNotContain("pictures a second");
-        assertThat(bend.plusMinusSeconds()).isGreaterThan(fine.event(EventKind.PEAK_BEND).plusMinusSeconds());
+        assertThat(bend.plusMinusSeconds())
+                .isGreaterThan(fine.event(EventKind.PEAK_BEND).plusMinusSeconds());
     }
 
     @Test

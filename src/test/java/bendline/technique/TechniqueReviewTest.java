@@ -161,7 +161,11 @@ class TechniqueReviewTest {
         }
         Stroke stroke = Strokes.timed(RUSHED, 60, 1, Side.RIGHT);
         for (Finding f : new TechniqueReview().review(stroke).findings()) {
-            assertThat(f.says()).as(f.id()).doesNotContain("1/s").doesNotContain("deg").doesNotContain("NaN");
+            assertThat(f.says())
+                    .as(f.id())
+                    .doesNotContain("1/s")
+                    .doesNotContain("deg")
+                    .doesNotContain("NaN");
         }
     }
 
