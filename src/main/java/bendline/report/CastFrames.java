@@ -32,7 +32,7 @@ final class CastFrames {
         if (shown.isEmpty()) {
             return;
         }
-        html.open("section");
+        html.open("section", "id", "cast" + stroke.number() + "-moments");
         html.leaf("h2", "The stroke, moment by moment");
         html.leaf(
                 "p",
@@ -67,7 +67,7 @@ final class CastFrames {
                 "height",
                 Integer.toString(still.height()),
                 "alt",
-                caption + ". " + still.alt());
+                html.reader().say(caption + ". " + still.alt()));
         html.leaf("figcaption", caption);
         html.close();
     }

@@ -22,16 +22,23 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Writes the clip again with what was followed drawn in. The picture keeps every pixel it has; words and numbers stand on a
- * strip added under it.
+ * strip added under it, the live bend, where it is wanted, on a panel beside it.
  */
 final class MarkedClip implements AutoCloseable {
 
     /** Bits a pixel and second at which the picture keeps its grain. */
     private static final double BITS_PER_PIXEL = 0.12;
 
+    /** Width of the panel over the longer side of the picture. */
+    private static final double PANEL_SHARE = 0.36;
+
     private final ClipAnalysis analysis;
     private final CastPainter painter;
     private final ClipWriter writer;
+    private final Reader reader;
+    private final StrokePace pace;
+    private final @Nullable BendPanel panel;
+    private final int pictureWidth;
     private final int width;
     private final int pictureHeight;
     private final int height;
@@ -40,12 +47,18 @@ final class MarkedClip implements AutoCloseable {
     private final Font bold;
     private final BufferedImage canvas;
 
-    MarkedClip(ClipAnalysis analysis, Path file) throws IOException {
+    MarkedClip(ClipAnalysis analysis, Path file, ReportOptions options) throws IOException {
         this.analysis = analysis;
         this.painter = new CastPainter(analysis);
-        this.width = analysis.info().width() / 2 * 2;
+        this.reader = options.reader();
+        this.pace = new StrokePace(analysis, options.marked().slower());
+        this.pictureWidth = analysis.info().width() / 2 * 2;
         this.pictureHeight = analysis.info().height();
-        this.fontSize = Math.max(12, Math.min(36, width / 30));
+        this.fontSize = Math.max(12, Math.min(36, pictureWidth / 30));
+        boolean beside = options.marked().bendPanel() && !analysis.casts().isEmpty();
+        int panelWidth = beside ? (int) (PANEL_SHARE * Math.max(pictureWidth, pictureHeight)) / 2 * 2 : 0;
+        this.width = pictureWidth + panelWidth;
+        this.panel = beside ? new BendPanel(analysis, panelWidth, pictureHeight, fontSize) : null;
         this.height = (pictureHeight + 4 * fontSize) / 2 * 2;
         this.font = new Font(Font.SANS_SERIF, Font.PLAIN, fontSize);
         this.bold = new Font(Font.SANS_SERIF, Font.BOLD, fontSize);
@@ -62,12 +75,26 @@ final class MarkedClip implements AutoCloseable {
         g.setColor(PictureColours.CASING);
         g.fillRect(0, 0, width, height);
         g.drawImage(picture.image(), 0, 0, null);
-        Graphics2D over = (Graphics2D) g.create(0, 0, width, pictureHeight);
-        painter.paint(over, picture.index(), Math.max(1, width / 960.0));
+        Graphics2D over = (Graphics2D) g.create(0, 0, pictureWidth, pictureHeight);
+        painter.paint(over, picture.index(), Math.max(1, pictureWidth / 960.0));
         over.dispose();
+        beside(g, picture);
         strip(g, picture);
         g.dispose();
-        writer.write(canvas, picture.seconds());
+        writer.write(canvas, pace.shownAt(picture.seconds()));
+    }
+
+    private void beside(Graphics2D g, Picture picture) {
+        Stroke stroke = painter.strokeAt(picture.index());
+        if (panel == null || stroke == null) {
+            return;
+        }
+        Kinematics k = stroke.kinematics();
+        int i = picture.index() - k.firstFrame();
+        double compression = i >= 0 && i < k.size() ? 1 - k.chordRatio()[i] : Double.NaN;
+        Graphics2D side = (Graphics2D) g.create(pictureWidth, 0, width - pictureWidth, pictureHeight);
+        panel.paint(side, stroke, picture.index(), compression);
+        side.dispose();
     }
 
     private void strip(Graphics2D g, Picture picture) {
@@ -78,9 +105,9 @@ final class MarkedClip implements AutoCloseable {
         if (Lettering.works()) {
             g.setColor(PictureColours.LETTERS);
             g.setFont(bold);
-            g.drawString(happening(stroke, picture.seconds()), fontSize / 2, pictureHeight + (int) (1.9 * fontSize));
+            g.drawString(reader.say(happening(stroke, picture.seconds())), fontSize / 2, pictureHeight + (int) (1.9 * fontSize));
             g.setFont(font);
-            g.drawString(numbers(stroke, picture), fontSize / 2, pictureHeight + (int) (3.3 * fontSize));
+            g.drawString(reader.say(numbers(stroke, picture)), fontSize / 2, pictureHeight + (int) (3.3 * fontSize));
         }
     }
 
@@ -126,7 +153,8 @@ final class MarkedClip implements AutoCloseable {
                         .filter(e -> e.seconds() <= seconds)
                         .reduce((first, second) -> second)
                         .map(e -> Words.of("%s, %.2f s", EventWords.label(e.kind()), e.seconds()))
-                        .orElse("Before the backswing");
+                        .orElse("Before the backswing")
+                + (pace.slowAt(seconds) ? Words.of("   slowed %.3g ×", pace.slower()) : "");
     }
 
     private String numbers(@Nullable Stroke stroke, Picture picture) {

@@ -35,11 +35,13 @@ final class StillMaker {
 
     private final ClipAnalysis analysis;
     private final CastPainter painter;
+    private final Reader reader;
     private final Map<Integer, Rectangle> crops = new TreeMap<>();
     private final Map<Integer, Still> stills = new TreeMap<>();
 
-    StillMaker(ClipAnalysis analysis) {
+    StillMaker(ClipAnalysis analysis, Reader reader) {
         this.analysis = analysis;
+        this.reader = reader;
         this.painter = new CastPainter(analysis);
         for (CastAnalysis cast : analysis.casts()) {
             TreeSet<Integer> frames = new TreeSet<>(Crop.eventFrames(cast.stroke()));
@@ -122,7 +124,7 @@ final class StillMaker {
         double angle = stroke == null ? Double.NaN : CastPainter.buttAngleDeg(stroke, picture.index());
         String text = Words.of("%.3f s", picture.seconds())
                 + (Double.isFinite(angle) ? Words.of("   butt %.0f°", angle) : "");
-        Plate.draw(image, text, Math.max(13, image.getWidth() / 24));
+        Plate.draw(image, reader.say(text), Math.max(13, image.getWidth() / 24));
     }
 
     private String alt(Picture picture) {
