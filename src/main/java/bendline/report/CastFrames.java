@@ -58,16 +58,7 @@ final class CastFrames {
         Still still = stills.get(frame);
         String caption = caption(frame);
         html.open("figure", "class", style);
-        html.single(
-                "img",
-                "src",
-                still.address(),
-                "width",
-                Integer.toString(still.width()),
-                "height",
-                Integer.toString(still.height()),
-                "alt",
-                html.reader().say(caption + ". " + still.alt()));
+        still.write(html, caption + ". " + still.alt());
         html.leaf("figcaption", caption);
         html.close();
     }

@@ -54,7 +54,7 @@ final class MarkedClip implements AutoCloseable {
         this.pace = new StrokePace(analysis, options.marked().slower());
         this.pictureWidth = analysis.info().width() / 2 * 2;
         this.pictureHeight = analysis.info().height();
-        this.fontSize = Math.max(12, Math.min(36, pictureWidth / 30));
+        this.fontSize = Math.max(12, pictureWidth / 36);
         boolean beside = options.marked().bendPanel() && !analysis.casts().isEmpty();
         int panelWidth = beside ? (int) (PANEL_SHARE * Math.max(pictureWidth, pictureHeight)) / 2 * 2 : 0;
         this.width = pictureWidth + panelWidth;
@@ -154,7 +154,7 @@ final class MarkedClip implements AutoCloseable {
                         .reduce((first, second) -> second)
                         .map(e -> Words.of("%s, %.2f s", EventWords.label(e.kind()), e.seconds()))
                         .orElse("Before the backswing")
-                + (pace.slowAt(seconds) ? Words.of("   slowed %.3g ×", pace.slower()) : "");
+                + (pace.slowAt(seconds) ? Words.of(pace.slower() % 1 == 0 ? "   slowed %.0f ×" : "   slowed %.1f ×", pace.slower()) : "");
     }
 
     private String numbers(@Nullable Stroke stroke, Picture picture) {

@@ -22,7 +22,7 @@ public record Reader(Locale locale, boolean yards) {
     /** Points and metric units only. */
     public static final Reader PLAIN = new Reader(Locale.ROOT, false);
 
-    private static final Pattern POINT = Pattern.compile("(?<=\\d)\\.(?=\\d)");
+    private static final Pattern POINT = Pattern.compile("(?<=\\d)(?<!\\.\\d{1,9})\\.(?=\\d)(?!\\d+\\.)");
 
     private static final String NUMBER = "[−+-]?\\d+(?:\\.\\d+)?";
 

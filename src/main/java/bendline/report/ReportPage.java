@@ -91,7 +91,7 @@ final class ReportPage {
 
     private void masthead(String name) {
         html.open("header");
-        html.raw("<svg class=\"mark\" viewBox=\"0 0 48 32\" aria-hidden=\"true\"><path d=\"M4 29C22 27 38 19 44 3\""
+        html.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"mark\" viewBox=\"0 0 48 32\" aria-hidden=\"true\"><path d=\"M4 29C22 27 38 19 44 3\""
                 + " fill=\"none\" stroke=\"var(--blank)\" stroke-width=\"3\" stroke-linecap=\"round\"/><path d=\"M4 29L12"
                 + " 28.2\" stroke=\"var(--ink)\" stroke-width=\"6\" stroke-linecap=\"round\"/></svg>");
         html.leaf("span", "Bendline", "class", "brand");
@@ -149,16 +149,7 @@ final class ReportPage {
 
     private void stillOfTheClip(Still still) {
         html.open("figure", "class", "picture");
-        html.single(
-                "img",
-                "src",
-                still.address(),
-                "width",
-                Integer.toString(still.width()),
-                "height",
-                Integer.toString(still.height()),
-                "alt",
-                options.reader().say(still.alt()));
+        still.write(html, still.alt());
         html.leaf("figcaption", Words.of("The clip at %.2f s, with what was followed drawn in", still.seconds()));
         html.close();
     }
