@@ -9,6 +9,14 @@ function name(e) {
   return e.tagName.toLowerCase() + (e.id ? '#' + e.id : '') + ' "' + (e.textContent || '').trim().slice(0, 40) + '"';
 }
 
+// Kept for screen readers only.
+function unseen(e) {
+  for (let p = e; p; p = p.parentElement) {
+    if (getComputedStyle(p).clipPath === 'inset(50%)') return true;
+  }
+  return false;
+}
+
 // Every element that itself holds letters.
 function lettered() {
   const out = [];
@@ -16,7 +24,7 @@ function lettered() {
   while (walker.nextNode()) {
     const e = walker.currentNode.parentElement;
     const spoken = walker.currentNode.textContent.trim() && !['TITLE', 'title', 'STYLE', 'style'].includes(e.tagName);
-    if (spoken && shown(e) && !out.includes(e)) out.push(e);
+    if (spoken && shown(e) && !unseen(e) && !out.includes(e)) out.push(e);
   }
   return out;
 }
