@@ -13,7 +13,6 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -34,7 +33,7 @@ final class MarkedClip implements AutoCloseable {
 
     private final ClipAnalysis analysis;
     private final CastPainter painter;
-    private final ClipWriter writer;
+    private final BesideWriter writer;
     private final Reader reader;
     private final StrokePace pace;
     private final @Nullable BendPanel panel;
@@ -45,7 +44,6 @@ final class MarkedClip implements AutoCloseable {
     private final int fontSize;
     private final Font font;
     private final Font bold;
-    private final BufferedImage canvas;
 
     MarkedClip(ClipAnalysis analysis, Path file, ReportOptions options) throws IOException {
         this.analysis = analysis;
@@ -62,16 +60,16 @@ final class MarkedClip implements AutoCloseable {
         this.height = (pictureHeight + 4 * fontSize) / 2 * 2;
         this.font = new Font(Font.SANS_SERIF, Font.PLAIN, fontSize);
         this.bold = new Font(Font.SANS_SERIF, Font.BOLD, fontSize);
-        this.canvas = new BufferedImage(width, height, BufferedImage.TYPE_3BYTE_BGR);
         double step = analysis.info().medianStepSeconds();
         double rate = Math.max(1, Math.min(1000, 1 / step));
         int bits = (int) Math.max(1e6, Math.min(4e7, BITS_PER_PIXEL * width * height * Math.min(rate, 60)));
-        this.writer = new ClipWriter(file, width, height, ClipWriterSettings.of(rate, bits));
+        this.writer = new BesideWriter(
+                new ClipWriter(file, width, height, ClipWriterSettings.of(rate, bits)), width, height);
     }
 
     /** Adds the next frame. */
     void add(Picture picture) throws IOException {
-        Graphics2D g = canvas.createGraphics();
+        Graphics2D g = writer.canvas().createGraphics();
         g.setColor(PictureColours.CASING);
         g.fillRect(0, 0, width, height);
         g.drawImage(picture.image(), 0, 0, null);
@@ -81,7 +79,7 @@ final class MarkedClip implements AutoCloseable {
         beside(g, picture);
         strip(g, picture);
         g.dispose();
-        writer.write(canvas, pace.shownAt(picture.seconds()));
+        writer.write(pace.shownAt(picture.seconds()));
     }
 
     private void beside(Graphics2D g, Picture picture) {
