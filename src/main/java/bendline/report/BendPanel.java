@@ -93,8 +93,7 @@ final class BendPanel {
         double scale = Math.min(
                 (width - 2 * room) / Math.max(1e-6, box[2] - box[0]), usable / Math.max(1e-6, box[3] - box[1]));
         double left = (width - scale * (box[2] - box[0])) / 2;
-        return line.map(p -> new Point(
-                left + scale * (p.x() - box[0]), 2.2 * fontSize + scale * (box[3] - p.y())));
+        return line.map(p -> new Point(left + scale * (p.x() - box[0]), 2.2 * fontSize + scale * (box[3] - p.y())));
     }
 
     private static void line(Graphics2D g, Polyline line, Color colour, double pen) {

@@ -53,7 +53,10 @@ final class BesideWriter implements AutoCloseable {
         try {
             work.get();
         } catch (ExecutionException e) {
-            throw new IOException("a frame of the marked clip could not be written: " + e.getCause().getMessage(), e);
+            throw new IOException(
+                    "a frame of the marked clip could not be written: "
+                            + e.getCause().getMessage(),
+                    e);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IOException("stopped while the marked clip was written", e);

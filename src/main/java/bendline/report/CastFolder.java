@@ -121,8 +121,7 @@ public final class CastFolder {
 
     /** Reads the clip once for the marked clip and the stills. */
     private static Map<Integer, Still> pictures(
-            ClipAnalysis analysis, Path in, ReportOptions options, Progress progress)
-            throws IOException {
+            ClipAnalysis analysis, Path in, ReportOptions options, Progress progress) throws IOException {
         Files.createDirectory(in.resolve("frames"));
         FaceVeil veil = new FaceVeil(options.veiled());
         StillMaker stills = new StillMaker(analysis, options.reader());

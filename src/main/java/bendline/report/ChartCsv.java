@@ -60,21 +60,25 @@ final class ChartCsv {
 
     /** When each link is fastest. */
     static String chain(List<Peak> peaks) {
-        return table(List.of("part", "seconds", "plus_minus"), csv -> peaks.stream()
-                .filter(p -> p.seconds() != null)
-                .forEach(p -> csv.row(p.part().label(), p.seconds(), p.plusMinusSeconds())));
+        return table(
+                List.of("part", "seconds", "plus_minus"),
+                csv -> peaks.stream()
+                        .filter(p -> p.seconds() != null)
+                        .forEach(p -> csv.row(p.part().label(), p.seconds(), p.plusMinusSeconds())));
     }
 
     /** What each step brings. */
     static String gains(List<Gain> gains) {
-        return table(List.of("step", "kind", "metres", "low", "high"), csv -> gains.stream()
-                .filter(g -> g.metres().value() != null)
-                .forEach(g -> csv.row(
-                        g.change().label(),
-                        g.change().kind().id(),
-                        g.metres().value(),
-                        g.metres().low(),
-                        g.metres().high())));
+        return table(
+                List.of("step", "kind", "metres", "low", "high"),
+                csv -> gains.stream()
+                        .filter(g -> g.metres().value() != null)
+                        .forEach(g -> csv.row(
+                                g.change().label(),
+                                g.change().kind().id(),
+                                g.metres().value(),
+                                g.metres().low(),
+                                g.metres().high())));
     }
 
     private static String table(List<String> header, Consumer<ChartCsv> rows) {

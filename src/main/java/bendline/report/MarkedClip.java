@@ -63,8 +63,8 @@ final class MarkedClip implements AutoCloseable {
         double step = analysis.info().medianStepSeconds();
         double rate = Math.max(1, Math.min(1000, 1 / step));
         int bits = (int) Math.max(1e6, Math.min(4e7, BITS_PER_PIXEL * width * height * Math.min(rate, 60)));
-        this.writer = new BesideWriter(
-                new ClipWriter(file, width, height, ClipWriterSettings.of(rate, bits)), width, height);
+        this.writer =
+                new BesideWriter(new ClipWriter(file, width, height, ClipWriterSettings.of(rate, bits)), width, height);
     }
 
     /** Adds the next frame. */
@@ -103,7 +103,10 @@ final class MarkedClip implements AutoCloseable {
         if (Lettering.works()) {
             g.setColor(PictureColours.LETTERS);
             g.setFont(bold);
-            g.drawString(reader.say(happening(stroke, picture.seconds())), fontSize / 2, pictureHeight + (int) (1.9 * fontSize));
+            g.drawString(
+                    reader.say(happening(stroke, picture.seconds())),
+                    fontSize / 2,
+                    pictureHeight + (int) (1.9 * fontSize));
             g.setFont(font);
             g.drawString(reader.say(numbers(stroke, picture)), fontSize / 2, pictureHeight + (int) (3.3 * fontSize));
         }
@@ -152,7 +155,9 @@ final class MarkedClip implements AutoCloseable {
                         .reduce((first, second) -> second)
                         .map(e -> Words.of("%s, %.2f s", EventWords.label(e.kind()), e.seconds()))
                         .orElse("Before the backswing")
-                + (pace.slowAt(seconds) ? Words.of(pace.slower() % 1 == 0 ? "   slowed %.0f ×" : "   slowed %.1f ×", pace.slower()) : "");
+                + (pace.slowAt(seconds)
+                        ? Words.of(pace.slower() % 1 == 0 ? "   slowed %.0f ×" : "   slowed %.1f ×", pace.slower())
+                        : "");
     }
 
     private String numbers(@Nullable Stroke stroke, Picture picture) {

@@ -27,8 +27,8 @@ public record Reader(Locale locale, boolean yards) {
     private static final String NUMBER = "[−+-]?\\d+(?:\\.\\d+)?";
 
     /** One number, or two with ± or "to" between them, before a unit that has a neighbour in yards and ounces. */
-    private static final Pattern QUANTITY = Pattern.compile("(?<![\\w.,])(" + NUMBER + ")(?:([ \u00a0](?:±|to)[ \u00a0])("
-            + NUMBER + "))?[ \u00a0](m/s|m|kg|g)(?![\\w/²³·°])");
+    private static final Pattern QUANTITY = Pattern.compile("(?<![\\w.,])(" + NUMBER
+            + ")(?:([ \u00a0](?:±|to)[ \u00a0])(" + NUMBER + "))?[ \u00a0](m/s|m|kg|g)(?![\\w/²³·°])");
 
     /** From here on a length in metres is a distance on the water, which is told in yards; below it in feet. */
     private static final double DISTANCE_M = 20;
@@ -101,6 +101,7 @@ public record Reader(Locale locale, boolean yards) {
         int point = number.indexOf('.');
         int decimals = Math.max(0, (point < 0 ? 0 : number.length() - point - 1) + n.decimals());
         String sign = number.startsWith("+") ? "+" : "";
-        return sign + Words.of("%." + decimals + "f", n.factor() * value(number)).replace('-', '−');
+        return sign
+                + Words.of("%." + decimals + "f", n.factor() * value(number)).replace('-', '−');
     }
 }

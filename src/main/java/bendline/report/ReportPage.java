@@ -91,9 +91,10 @@ final class ReportPage {
 
     private void masthead(String name) {
         html.open("header");
-        html.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"mark\" viewBox=\"0 0 48 32\" aria-hidden=\"true\"><path d=\"M4 29C22 27 38 19 44 3\""
-                + " fill=\"none\" stroke=\"var(--blank)\" stroke-width=\"3\" stroke-linecap=\"round\"/><path d=\"M4 29L12"
-                + " 28.2\" stroke=\"var(--ink)\" stroke-width=\"6\" stroke-linecap=\"round\"/></svg>");
+        html.raw(
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"mark\" viewBox=\"0 0 48 32\" aria-hidden=\"true\"><path d=\"M4 29C22 27 38 19 44 3\""
+                        + " fill=\"none\" stroke=\"var(--blank)\" stroke-width=\"3\" stroke-linecap=\"round\"/><path d=\"M4 29L12"
+                        + " 28.2\" stroke=\"var(--ink)\" stroke-width=\"6\" stroke-linecap=\"round\"/></svg>");
         html.leaf("span", "Bendline", "class", "brand");
         html.name("span", name, "class", "clip");
         html.leaf("span", facts(), "class", "facts");

@@ -48,9 +48,7 @@ public final class SummaryJson {
         out.put("drill", next == null ? null : next.drill());
         for (State state : State.values()) {
             ArrayNode ids = out.putArray(state.id());
-            cast.review().findings().stream()
-                    .filter(f -> f.state() == state)
-                    .forEach(f -> ids.add(f.id()));
+            cast.review().findings().stream().filter(f -> f.state() == state).forEach(f -> ids.add(f.id()));
         }
         return out;
     }

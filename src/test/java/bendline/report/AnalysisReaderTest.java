@@ -93,15 +93,7 @@ class AnalysisReaderTest {
                         new Conditions.Outcome(1.9, 100.0, 104.0, 1.5)),
                 new BlankFacts(1.25, 0.12, "medium-long", new BlankFacts.Measured(210, 0.07, 0.02)));
         Setup bare = new Setup(
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                List.of(),
-                Conditions.NONE,
-                new BlankFacts(null, 0.1, null, null));
+                null, null, null, null, null, null, List.of(), Conditions.NONE, new BlankFacts(null, 0.1, null, null));
         for (Setup setup : List.of(told, bare, Setup.NONE)) {
             ClipAnalysis a = analytic();
             ClipAnalysis given = new ClipAnalysis(a.clip(), a.info(), setup, a.trace(), a.quality(), a.casts());

@@ -122,7 +122,15 @@ final class AnalyticCast {
         ClipAnalysis one = analysis(clip);
         Stroke s = stroke();
         Stroke second = new Stroke(
-                2, s.castsTo(), s.firstFrame(), s.lastFrame(), s.kinematics(), s.events(), s.measures(), s.bend(), null);
+                2,
+                s.castsTo(),
+                s.firstFrame(),
+                s.lastFrame(),
+                s.kinematics(),
+                s.events(),
+                s.measures(),
+                s.bend(),
+                null);
         return new ClipAnalysis(
                 clip,
                 one.info(),

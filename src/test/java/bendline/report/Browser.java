@@ -118,9 +118,10 @@ final class Browser implements AutoCloseable {
         driver.findElement(By.tagName("body"));
         for (int i = 0; i < most; i++) {
             new Actions(driver).sendKeys(Keys.TAB).perform();
-            String here = (String) driver.executeScript(
-                    "const e = document.activeElement; const s = getComputedStyle(e);"
-                            + " return e.tagName + (s.outlineStyle === 'none' || parseFloat(s.outlineWidth) < 2 ? ' unseen' : '');");
+            String here = (String)
+                    driver.executeScript(
+                            "const e = document.activeElement; const s = getComputedStyle(e);"
+                                    + " return e.tagName + (s.outlineStyle === 'none' || parseFloat(s.outlineWidth) < 2 ? ' unseen' : '');");
             if (here.startsWith("BODY")) {
                 break;
             }

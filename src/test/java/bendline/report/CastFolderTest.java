@@ -77,8 +77,9 @@ class CastFolderTest {
     @Test
     void chartsAreSoundXmlWithTextInIt() throws Exception {
         DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
-        for (String name :
-                names(out.resolve("charts")).stream().filter(n -> n.endsWith(".svg")).toList()) {
+        for (String name : names(out.resolve("charts")).stream()
+                .filter(n -> n.endsWith(".svg"))
+                .toList()) {
             var document = factory.newDocumentBuilder()
                     .parse(out.resolve("charts").resolve(name).toFile());
             assertThat(document.getElementsByTagName("text").getLength())
@@ -98,8 +99,7 @@ class CastFolderTest {
                 .orElseThrow();
         double degrees = Double.parseDouble(atTwoSeconds.split(",")[3]);
         assertThat(degrees)
-                .isCloseTo(
-                        Math.toDegrees(AnalyticCast.buttAngle(2)), org.assertj.core.data.Offset.offset(1e-4));
+                .isCloseTo(Math.toDegrees(AnalyticCast.buttAngle(2)), org.assertj.core.data.Offset.offset(1e-4));
         assertThat(rows).noneMatch(r -> r.contains("NaN"));
     }
 

@@ -56,10 +56,10 @@ public final class MarkedClipCost {
         List<FrameTrace> frames = new ArrayList<>();
         for (int i = 0; i < Math.max(info.frames(), known.size()); i++) {
             FrameTrace f = known.get(Math.min(i, known.size() - 1));
-            frames.add(new FrameTrace(i, i / AnalyticCast.RATE, f.grip(), f.tip(), f.rig(), f.blank(), f.buttAngleSd()));
+            frames.add(
+                    new FrameTrace(i, i / AnalyticCast.RATE, f.grip(), f.tip(), f.rig(), f.blank(), f.buttAngleSd()));
         }
-        CameraMotion still =
-                new CameraMotion(Collections.nCopies(frames.size(), Homography.IDENTITY), 0.2, true);
+        CameraMotion still = new CameraMotion(Collections.nCopies(frames.size(), Homography.IDENTITY), 0.2, true);
         Trace trace = new Trace(info.width(), info.height(), frames, still, AnalyticCast.FREE_PX, 1.5, null);
         Quality quality = cast.quality();
         return new ClipAnalysis(clip, info, cast.setup(), trace, quality, cast.casts());

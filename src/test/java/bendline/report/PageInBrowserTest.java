@@ -56,7 +56,9 @@ class PageInBrowserTest {
                 for (boolean dark : new boolean[] {false, true}) {
                     browser.open(page, width, dark, false);
                     browser.unfold();
-                    assertThat(wrong()).as("%s at %d px, dark: %s", page, width, dark).isEmpty();
+                    assertThat(wrong())
+                            .as("%s at %d px, dark: %s", page, width, dark)
+                            .isEmpty();
                 }
             }
         }
@@ -97,7 +99,8 @@ class PageInBrowserTest {
                 + " document.querySelector('main').append(c);"
                 + " document.documentElement.style.setProperty('--tip', '#ddd');"
                 + " document.images[0].src = 'https://nowhere.invalid/x.png';");
-        assertThat(LOOKS).allSatisfy(look -> assertThat(browser.wrong(look)).as(look).isNotEmpty());
+        assertThat(LOOKS)
+                .allSatisfy(look -> assertThat(browser.wrong(look)).as(look).isNotEmpty());
         assertThat(browser.wrong("pictures")).isNotEmpty();
     }
 
@@ -111,6 +114,7 @@ class PageInBrowserTest {
         Path clip = temp.resolve("evening session.mp4");
         new CastFolder().write(AnalyticCast.withoutCast(clip), out, Progress.SILENT);
         browser.open(out.resolve("report.html"), 360, false, false);
-        assertThat(Stream.concat(wrong().stream(), browser.wrong("headings").stream())).isEmpty();
+        assertThat(Stream.concat(wrong().stream(), browser.wrong("headings").stream()))
+                .isEmpty();
     }
 }

@@ -50,7 +50,8 @@ class PdfReportTest {
                 assertThat(page.getMediaBox().getWidth()).isBetween(595f, 596f);
                 assertThat(page.getMediaBox().getHeight()).isBetween(841f, 842.5f);
             }
-            String text = new PDFTextStripper().getText(pdf).replace('\u00a0', ' ').replaceAll("\\s+", " ");
+            String text =
+                    new PDFTextStripper().getText(pdf).replace('\u00a0', ' ').replaceAll("\\s+", " ");
             assertThat(text)
                     .contains("The tip was dropped too early", "Do this next", "evening 1.5.mp4")
                     .contains("The stroke, moment by moment", "What was looked for", "Not there", "Cannot tell")
@@ -63,7 +64,8 @@ class PdfReportTest {
     @Test
     void theFileForMachinesKeepsItsPoints() throws IOException {
         assertThat(out.resolve("analysis.json")).content().contains("\"value\" : 25.0");
-        assertThat(Files.readAllLines(out.resolve("charts/cast1-load.csv")).get(1)).doesNotContain("\"0,");
+        assertThat(Files.readAllLines(out.resolve("charts/cast1-load.csv")).get(1))
+                .doesNotContain("\"0,");
     }
 
     @Test
@@ -72,14 +74,14 @@ class PdfReportTest {
         assertThat(info.frames()).isEqualTo(AnalyticCast.FRAMES);
         assertThat(info.width()).isGreaterThan(AnalyticCast.WIDTH).isEven();
         assertThat(info.height()).isEven();
-        // The push begins at 2.31 s, the rod is straight at 2.68 s, 0.15 s more on either side; all of it 4 times as long.
+        // The push begins at 2.31 s, the rod is straight at 2.68 s, 0.15 s more on either side; all of it 4 times as
+        // long.
         double added = (SLOWER - 1) * (2.68 - 2.31 + 2 * 0.15);
         assertThat(info.times().get(AnalyticCast.FRAMES - 1))
                 .isCloseTo(
                         AnalyticCast.seconds(AnalyticCast.FRAMES - 1) + added,
                         org.assertj.core.data.Offset.offset(1e-3));
-        assertThat(info.times().get(60))
-                .isCloseTo(AnalyticCast.seconds(60), org.assertj.core.data.Offset.offset(1e-3));
+        assertThat(info.times().get(60)).isCloseTo(AnalyticCast.seconds(60), org.assertj.core.data.Offset.offset(1e-3));
     }
 
     @Test
@@ -89,7 +91,8 @@ class PdfReportTest {
         var json = new com.fasterxml.jackson.databind.ObjectMapper().readTree(line);
         assertThat(json.path("format").asText()).isEqualTo("bendline-summary/1");
         assertThat(json.path("casts").path(0).path("next").asText()).isEqualTo("tip-dropped-early");
-        assertThat(json.path("casts").path(0).path("cannot-tell").path(0).asText()).isEqualTo("soft-clip");
+        assertThat(json.path("casts").path(0).path("cannot-tell").path(0).asText())
+                .isEqualTo("soft-clip");
         assertThat(Path.of(json.path("report").asText())).exists();
     }
 }

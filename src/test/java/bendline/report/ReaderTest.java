@@ -41,7 +41,8 @@ class ReaderTest {
 
     @Test
     void englishProseKeepsLatinFiguresEverywhere() {
-        assertThat(new Reader(Locale.forLanguageTag("ar-EG"), false).say("0.35 s")).isEqualTo("0.35 s");
+        assertThat(new Reader(Locale.forLanguageTag("ar-EG"), false).say("0.35 s"))
+                .isEqualTo("0.35 s");
     }
 
     @Test
