@@ -19,7 +19,9 @@ final class ReportChoices {
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
 
-    @Option(names = "--pdf", description = "Write report.pdf too: the same on A4 pages, with text that can be searched.")
+    @Option(
+            names = "--pdf",
+            description = "Write report.pdf too: the same on A4 pages, with text that can be searched.")
     private boolean pdf;
 
     @Option(
@@ -30,8 +32,9 @@ final class ReportChoices {
     @Option(
             names = "--locale",
             paramLabel = "TAG",
-            description = "How the reader of the report writes numbers and dates, for example en-GB or de-DE; without it,"
-                    + " as this computer does. The report's language stays English.")
+            description =
+                    "How the reader of the report writes numbers and dates, for example en-GB or de-DE; without it,"
+                            + " as this computer does. The report's language stays English.")
     private @Nullable String locale;
 
     @Option(
@@ -62,7 +65,8 @@ final class ReportChoices {
             return new Locale.Builder().setLanguageTag(locale.replace('_', '-')).build();
         } catch (IllformedLocaleException e) {
             throw new ParameterException(
-                    spec.commandLine(), "\"" + locale + "\" is no locale; write a language and a country, such as en-GB.");
+                    spec.commandLine(),
+                    "\"" + locale + "\" is no locale; write a language and a country, such as en-GB.");
         }
     }
 

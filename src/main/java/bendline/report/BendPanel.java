@@ -3,6 +3,7 @@ package bendline.report;
 import bendline.analysis.ClipAnalysis;
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
+import bendline.scene.Setup.Side;
 import bendline.stroke.BendArc;
 import bendline.stroke.Stroke;
 import java.awt.BasicStroke;
@@ -93,7 +94,12 @@ final class BendPanel {
         double scale = Math.min(
                 (width - 2 * room) / Math.max(1e-6, box[2] - box[0]), usable / Math.max(1e-6, box[3] - box[1]));
         double left = (width - scale * (box[2] - box[0])) / 2;
-        return line.map(p -> new Point(left + scale * (p.x() - box[0]), 2.2 * fontSize + scale * (box[3] - p.y())));
+        // The plane's x runs towards the water; beside the picture it must run the way it does there.
+        boolean right = stroke.castsTo() == Side.RIGHT;
+        return line.map(p -> {
+            double x = left + scale * (p.x() - box[0]);
+            return new Point(right ? x : width - x, 2.2 * fontSize + scale * (box[3] - p.y()));
+        });
     }
 
     private static void line(Graphics2D g, Polyline line, Color colour, double pen) {
