@@ -117,29 +117,6 @@ final class AnalyticCast {
                 clip, info(), setup(), trace(), quality(), List.of(new CastAnalysis(stroke(), review())));
     }
 
-    /** The same told of as two casts, for pages of more than one. */
-    static ClipAnalysis twice(Path clip) {
-        ClipAnalysis one = analysis(clip);
-        Stroke s = stroke();
-        Stroke second = new Stroke(
-                2,
-                s.castsTo(),
-                s.firstFrame(),
-                s.lastFrame(),
-                s.kinematics(),
-                s.events(),
-                s.measures(),
-                s.bend(),
-                null);
-        return new ClipAnalysis(
-                clip,
-                one.info(),
-                one.setup(),
-                one.trace(),
-                one.quality(),
-                List.of(one.casts().get(0), new CastAnalysis(second, review())));
-    }
-
     static ClipAnalysis withoutCast(Path clip) {
         Trace none = new Trace(
                 WIDTH,

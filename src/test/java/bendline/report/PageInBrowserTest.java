@@ -38,7 +38,7 @@ class PageInBrowserTest {
     private static Path page(String name, Path clip, int casts) throws IOException {
         Path out = temp.resolve(name);
         new CastFolder()
-                .write(casts == 1 ? AnalyticCast.analysis(clip) : AnalyticCast.twice(clip), out, Progress.SILENT);
+                .write(casts == 1 ? AnalyticCast.analysis(clip) : TwoCasts.analysis(clip), out, Progress.SILENT);
         return out.resolve("report.html");
     }
 

@@ -41,7 +41,7 @@ class ReportPageTest {
 
     @Test
     void severalCastsShareOneFirstHeadingAndTheirPartsStandOneLevelDeeper() {
-        String page = page(AnalyticCast.twice(Path.of("clip.mp4")));
+        String page = page(TwoCasts.analysis(Path.of("clip.mp4")));
         assertThat(all(page, "<h1[^>]*>([^<]*)")).containsExactly("2 casts in this clip");
         assertThat(all(page, "<h2[^>]*class=\"headline\">([^<]*)")).hasSize(2);
         assertThat(page).contains("<h3>The stroke, moment by moment</h3>");
