@@ -16,7 +16,15 @@ final class TwoCasts {
         CastAnalysis first = one.casts().get(0);
         Stroke s = first.stroke();
         Stroke second = new Stroke(
-                2, s.castsTo(), s.firstFrame(), s.lastFrame(), s.kinematics(), s.events(), s.measures(), s.bend(), null);
+                2,
+                s.castsTo(),
+                s.firstFrame(),
+                s.lastFrame(),
+                s.kinematics(),
+                s.events(),
+                s.measures(),
+                s.bend(),
+                null);
         return new ClipAnalysis(
                 clip,
                 one.info(),
