@@ -6,6 +6,7 @@ import bendline.body.FaceFinder;
 import bendline.body.Faces;
 import bendline.footage.Footage;
 import bendline.report.CastFolder;
+import bendline.report.SummaryJson;
 import bendline.scene.Setup;
 import java.nio.file.Path;
 import java.util.List;
@@ -27,8 +28,8 @@ import picocli.CommandLine.Spec;
         sortOptions = false,
         footer = {
             "",
-            "Writes report.html, analysis.json, frames.csv, marked.mp4, frames/ and charts/ into DIR, which must not"
-                    + " exist yet or be empty.",
+            "Writes report.html, analysis.json, frames.csv, curves.csv, marked.mp4, frames/ and charts/ into DIR, which"
+                    + " must not exist yet or be empty; report.pdf too with --pdf.",
             "Exit status: 0 done (also where the clip holds no cast), 2 wrong use, 3 the clip can't be used, 4 the"
                     + " program failed."
         })
@@ -58,6 +59,12 @@ final class AnalyseCommand implements Callable<Integer> {
                             + " Somebody very small or with the body out of view may be missed: look before you pass it on.")
     private boolean blurFaces;
 
+    @Option(names = "--json", description = "Print one line of JSON for scripts, and nothing else.")
+    private boolean json;
+
+    @Mixin
+    private ReportChoices choices;
+
     @Mixin
     private SetupOptions setupOptions;
 
@@ -77,21 +84,28 @@ final class AnalyseCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "The turn " + turnDegrees + " is not one of 0, 90, 180 and 270 degrees.");
         }
+        choices.check();
         CastFolder.check(out);
         talk.apply();
-        try (Bars bars = talk.bars()) {
+        try (Bars bars = json ? Bars.silent() : talk.bars()) {
             ClipAnalysis analysis = new Analyser().analyse(Footage.open(clip, turnDegrees), setup, bars);
-            new CastFolder().write(analysis, out, faces(analysis, bars), bars);
+            new CastFolder().write(analysis, out, choices.toOptions(faces(analysis, bars)), bars);
             bars.close();
-            String leftOut = CastFolder.leftOut();
-            if (!talk.quiet() && leftOut != null) {
-                spec.commandLine().getErr().println("bendline: " + leftOut);
-            }
-            if (!talk.quiet()) {
-                Summary.print(analysis, out, spec.commandLine().getOut());
-            }
+            tell(analysis);
         }
         return ExitStatus.DONE;
+    }
+
+    private void tell(ClipAnalysis analysis) {
+        String leftOut = CastFolder.leftOut();
+        if (!talk.quiet() && !json && leftOut != null) {
+            spec.commandLine().getErr().println("bendline: " + leftOut);
+        }
+        if (json) {
+            spec.commandLine().getOut().println(SummaryJson.line(analysis, out));
+        } else if (!talk.quiet()) {
+            Summary.print(analysis, out, spec.commandLine().getOut());
+        }
     }
 
     /** The faces to be covered; none unless that was asked for. */

@@ -5,8 +5,6 @@ import bendline.analysis.ClipAnalysis;
 import bendline.analysis.Quality;
 import bendline.body.Joint;
 import bendline.footage.ClipInfo;
-import bendline.geometry.Point;
-import bendline.scene.Mark;
 import bendline.scene.Setup;
 import bendline.stroke.BodyMotion;
 import bendline.stroke.Event;
@@ -85,26 +83,10 @@ final class AnalysisJson {
         number(out, "rigMassKg", setup.rigMassKg());
         out.put("castsTo", setup.castsTo() == null ? null : side(setup.castsTo()));
         number(out, "slowMotionFactor", setup.slowMotionFactor());
-        ArrayNode marks = out.putArray("marks");
-        for (Mark mark : setup.marks()) {
-            ObjectNode m = marks.addObject();
-            number(m, "seconds", mark.seconds());
-            point(m, "grip", mark.grip());
-            point(m, "tip", mark.tip());
-        }
+        out.set("marks", SetupJson.marks(setup.marks()));
         out.set("conditions", ConditionsJson.of(setup.conditions()));
         out.set("blank", BendJson.facts(setup.blank()));
         return out;
-    }
-
-    private static void point(ObjectNode into, String name, @Nullable Point point) {
-        if (point == null) {
-            into.putNull(name);
-            return;
-        }
-        ObjectNode p = into.putObject(name);
-        number(p, "x", point.x());
-        number(p, "y", point.y());
     }
 
     private static ObjectNode quality(Quality q) {

@@ -1,8 +1,5 @@
 package bendline.report;
 
-import bendline.geometry.Point;
-import bendline.scene.Mark;
-import bendline.scene.Setup;
 import bendline.scene.Setup.Side;
 import bendline.stroke.Event;
 import bendline.stroke.EventKind;
@@ -92,7 +89,7 @@ public final class AnalysisReader {
                         clip.path("height").asInt(),
                         clip.path("slowMotionFactor").asDouble(1),
                         root.path("quality").path("captureRateHz").asDouble(Double.NaN)),
-                setup(root.path("setup")),
+                SetupJson.read(root.path("setup")),
                 events,
                 measures,
                 track);
@@ -123,32 +120,7 @@ public final class AnalysisReader {
                 : Measure.unknown(id, label, unit, basis);
     }
 
-    private static Setup setup(JsonNode s) {
-        List<Mark> marks = new ArrayList<>();
-        for (JsonNode m : s.path("marks")) {
-            marks.add(new Mark(m.path("seconds").asDouble(), point(m.path("grip")), point(m.path("tip"))));
-        }
-        return new Setup(
-                number(s.path("rodLengthM")),
-                number(s.path("freeLengthM")),
-                number(s.path("dropM")),
-                number(s.path("rigMassKg")),
-                s.path("castsTo").isTextual() ? side(s.path("castsTo")) : null,
-                number(s.path("slowMotionFactor")),
-                marks);
-    }
-
     private static Side side(JsonNode node) {
         return Side.valueOf(node.asText().toUpperCase(Locale.ROOT));
-    }
-
-    private static @Nullable Double number(JsonNode node) {
-        return node.isNumber() ? (Double) node.asDouble() : null;
-    }
-
-    private static @Nullable Point point(JsonNode node) {
-        return node.isObject()
-                ? new Point(node.path("x").asDouble(), node.path("y").asDouble())
-                : null;
     }
 }

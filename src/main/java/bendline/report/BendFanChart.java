@@ -53,8 +53,9 @@ final class BendFanChart {
      * @param svg the drawing
      * @param stepSeconds clip time from one curve to the next
      * @param curves how many there are
+     * @param csv their figures
      */
-    record Fan(String svg, double stepSeconds, int curves) {}
+    record Fan(String svg, double stepSeconds, int curves, String csv) {}
 
     /** The chart, or nothing where the stretch is not known or holds no curves. */
     Optional<Fan> draw(ChartSize size, String id, String title) {
@@ -72,7 +73,7 @@ final class BendFanChart {
         int frames = stretch.get(stretch.size() - 1).frame() - stretch.get(0).frame();
         double step =
                 (stretch.get(stretch.size() - 1).clipSeconds() - stretch.get(0).clipSeconds()) / frames;
-        return Optional.of(new Fan(sheet.draw(chart), step * every, shown.size()));
+        return Optional.of(new Fan(sheet.draw(chart), step * every, shown.size(), ChartCsv.fan(shown, unit)));
     }
 
     private List<BendArc> stretch() {

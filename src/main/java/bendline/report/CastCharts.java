@@ -44,8 +44,16 @@ final class CastCharts {
      * @param marked the moments that stand on it by their numbers
      * @param wide SVG
      * @param narrow SVG
+     * @param csv the same figures
      */
-    record Chart(Kind kind, String heading, String caption, List<EventKind> marked, String wide, String narrow) {}
+    record Chart(
+            Kind kind,
+            String heading,
+            String caption,
+            List<EventKind> marked,
+            String wide,
+            String narrow,
+            String csv) {}
 
     /** What a chart shows. */
     enum Kind {
@@ -63,6 +71,11 @@ final class CastCharts {
 
         String id() {
             return id;
+        }
+
+        /** Whether it is one of the two that everybody is shown. */
+        boolean first() {
+            return this == BEND || this == FORWARD;
         }
     }
 
@@ -101,7 +114,8 @@ final class CastCharts {
                 caption,
                 List.of(),
                 wide.get().svg(),
-                narrow.get().svg()));
+                narrow.get().svg(),
+                wide.get().csv()));
     }
 
     private Optional<Chart> load() {
@@ -121,7 +135,8 @@ final class CastCharts {
                         + Words.capital(stroke.bend().load().basis()) + ".",
                 wide.get().marked(),
                 wide.get().svg(),
-                narrow.get().svg()));
+                narrow.get().svg(),
+                wide.get().csv()));
     }
 
     /** Two links at least, or there is no order to see. */
@@ -147,7 +162,8 @@ final class CastCharts {
                         + missing,
                 List.of(),
                 wide.svg(id(Kind.CHAIN, ChartSize.WIDE), title),
-                new ChainChart(body.peaks(), ChartSize.NARROW).svg(id(Kind.CHAIN, ChartSize.NARROW), title)));
+                new ChainChart(body.peaks(), ChartSize.NARROW).svg(id(Kind.CHAIN, ChartSize.NARROW), title),
+                ChartCsv.chain(body.peaks())));
     }
 
     private Chart whole() {
@@ -192,6 +208,7 @@ final class CastCharts {
                 caption,
                 wide.marked(),
                 wide.svg(id(kind, ChartSize.WIDE), title, length),
-                narrow.svg(id(kind, ChartSize.NARROW), title, length));
+                narrow.svg(id(kind, ChartSize.NARROW), title, length),
+                ChartCsv.lines(wide.panels(length), from, to));
     }
 }

@@ -4,6 +4,7 @@ import bendline.analysis.CastAnalysis;
 import bendline.analysis.ClipAnalysis;
 import bendline.analysis.Progress;
 import bendline.body.Faces;
+import bendline.flight.Gain;
 import bendline.footage.Footage;
 import bendline.footage.Picture;
 import bendline.footage.PictureReader;
@@ -58,6 +59,16 @@ public final class CastFolder {
      * @throws IOException where writing failed half way; nothing is left behind
      */
     public void write(ClipAnalysis analysis, Path out, Faces veiled, Progress progress) throws IOException {
+        write(analysis, out, ReportOptions.PLAIN.veiling(veiled), progress);
+    }
+
+    /**
+     * The same with more or other things in it.
+     *
+     * @throws OutputFolderException where the folder can't be used
+     * @throws IOException where writing failed half way; nothing is left behind
+     */
+    public void write(ClipAnalysis analysis, Path out, ReportOptions options, Progress progress) throws IOException {
         try (OutputFolder folder = OutputFolder.beside(out)) {
             Path in = folder.staging();
             Files.writeString(in.resolve("analysis.json"), new AnalysisJson().write(analysis));
@@ -68,8 +79,15 @@ public final class CastFolder {
                 new CurvesCsv().write(analysis, csv);
             }
             Map<Integer, List<CastCharts.Chart>> charts = charts(analysis, in);
-            Map<Integer, Still> stills = pictures(analysis, in, new FaceVeil(veiled), progress);
-            Files.writeString(in.resolve("report.html"), new ReportPage(analysis, stills, charts).write());
+            Map<Integer, Still> stills = pictures(analysis, in, options, progress);
+            Files.writeString(
+                    in.resolve("report.html"), new ReportPage(analysis, stills, charts, options, false).write());
+            if (options.pdf()) {
+                progress.at("Setting the PDF", 0);
+                PdfReport.write(
+                        new ReportPage(analysis, stills, charts, options, true).write(), in.resolve("report.pdf"));
+                progress.at("Setting the PDF", 1);
+            }
             folder.publish();
         }
     }
@@ -81,25 +99,35 @@ public final class CastFolder {
             return out;
         }
         for (CastAnalysis cast : analysis.casts()) {
-            int number = cast.stroke().number();
+            String name = "cast" + cast.stroke().number() + "-";
             List<CastCharts.Chart> drawn = new CastCharts(analysis, cast.stroke()).draw();
             for (CastCharts.Chart chart : drawn) {
-                Files.writeString(
-                        folder.resolve("cast" + number + "-" + chart.kind().id() + ".svg"), chart.wide());
+                files(folder, name + chart.kind().id(), chart.wide(), chart.csv());
             }
-            out.put(number, drawn);
+            List<Gain> gains = cast.outlook().gains();
+            if (!gains.isEmpty()) {
+                String svg = new GainChart(gains).draw(ChartSize.WIDE, name + "gains");
+                files(folder, name + "gains", svg, ChartCsv.gains(gains));
+            }
+            out.put(cast.stroke().number(), drawn);
         }
         return out;
     }
 
+    private static void files(Path folder, String name, String svg, String csv) throws IOException {
+        Files.writeString(folder.resolve(name + ".svg"), svg);
+        Files.writeString(folder.resolve(name + ".csv"), csv);
+    }
+
     /** Reads the clip once for the marked clip and the stills. */
-    private static Map<Integer, Still> pictures(ClipAnalysis analysis, Path in, FaceVeil veil, Progress progress)
-            throws IOException {
+    private static Map<Integer, Still> pictures(
+            ClipAnalysis analysis, Path in, ReportOptions options, Progress progress) throws IOException {
         Files.createDirectory(in.resolve("frames"));
-        StillMaker stills = new StillMaker(analysis);
+        FaceVeil veil = new FaceVeil(options.veiled());
+        StillMaker stills = new StillMaker(analysis, options.reader());
         try (PictureReader reader =
                         Footage.open(analysis.clip(), analysis.info()).pictures();
-                MarkedClip marked = new MarkedClip(analysis, in.resolve("marked.mp4"))) {
+                MarkedClip marked = new MarkedClip(analysis, in.resolve("marked.mp4"), options)) {
             for (Picture p = reader.next(); p != null; p = reader.next()) {
                 progress.at("Drawing", (double) p.index() / analysis.info().frames());
                 veil.cover(p.image(), p.index());

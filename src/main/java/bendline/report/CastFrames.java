@@ -32,7 +32,7 @@ final class CastFrames {
         if (shown.isEmpty()) {
             return;
         }
-        html.open("section");
+        html.open("section", "id", "cast" + stroke.number() + "-moments");
         html.leaf("h2", "The stroke, moment by moment");
         html.leaf(
                 "p",
@@ -58,16 +58,7 @@ final class CastFrames {
         Still still = stills.get(frame);
         String caption = caption(frame);
         html.open("figure", "class", style);
-        html.single(
-                "img",
-                "src",
-                still.address(),
-                "width",
-                Integer.toString(still.width()),
-                "height",
-                Integer.toString(still.height()),
-                "alt",
-                caption + ". " + still.alt());
+        still.write(html, caption + ". " + still.alt());
         html.leaf("figcaption", caption);
         html.close();
     }

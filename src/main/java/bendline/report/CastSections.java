@@ -38,6 +38,10 @@ final class CastSections {
     void write() {
         html.open("article", "id", key, "aria-labelledby", key + "-head");
         top();
+        if (analysis.casts().size() == 1) {
+            contents();
+        }
+        html.deeper(analysis.casts().size() > 1 ? 1 : 0);
         frames.moments();
         charts();
         new FindingsSection(cast.review(), frames, key, html).write();
@@ -45,18 +49,21 @@ final class CastSections {
         new DistanceSection(cast.outlook(), key, html).write();
         measures();
         notTold();
+        html.deeper(0);
         html.close();
     }
 
     private void top() {
         CastStory story = new CastStory(analysis, cast);
+        boolean several = analysis.casts().size() > 1;
         html.open("section", "class", "top");
         html.open("div", "class", "head");
-        if (analysis.casts().size() > 1) {
+        if (several) {
             html.leaf("p", "Cast " + cast.stroke().number(), "class", "kicker");
         }
-        html.leaf("h1", story.headline(), "id", key + "-head");
+        html.leaf(several ? "h2" : "h1", story.headline(), "id", key + "-head", "class", "headline");
         html.close();
+        html.deeper(several ? 1 : 0);
         story.picture(stills).ifPresent(still -> frames.figure(still.frame(), "picture"));
         html.open("div", "class", "words");
         story.happened().forEach(s -> html.leaf("p", s));
@@ -69,28 +76,66 @@ final class CastSections {
         html.leaf("p", String.join(" ", story.howSure()));
         html.close();
         html.close();
+        html.deeper(0);
     }
 
+    /** Where to go from here; what is folded away is named after what it answers. */
+    private void contents() {
+        if (html.paged()) {
+            return;
+        }
+        html.open("nav", "aria-label", "On this page", "class", "contents");
+        html.open("ul");
+        link("-moments", "The stroke in pictures");
+        link("-charts", "The bend and the time lines");
+        link("-findings", "What was looked for");
+        link("-distance", "How far");
+        link("-measures", "Every number");
+        html.open("li").leaf("a", "Filming", "href", "#filming").close();
+        html.open("li").leaf("a", "Safety", "href", "#safety").close();
+        html.open("li").leaf("a", "How it was worked out", "href", "#method").close();
+        html.close().close();
+    }
+
+    private void link(String to, String text) {
+        html.open("li").leaf("a", text, "href", "#" + key + to).close();
+    }
+
+    /** The bend and the forward stroke at once; those that answer a second question can be unfolded. */
     private void charts() {
-        for (CastCharts.Chart chart : charts) {
-            html.open("section");
-            html.leaf("h2", chart.heading());
-            html.open("figure", "class", "chart");
-            html.open("div", "class", ChartSize.WIDE.id())
-                    .raw(Palette.themed(chart.wide()))
-                    .close();
-            html.open("div", "class", ChartSize.NARROW.id())
-                    .raw(Palette.themed(chart.narrow()))
-                    .close();
-            html.leaf("figcaption", chart.caption());
-            key(chart.marked());
-            html.close();
+        html.open("div", "id", key + "-charts");
+        charts.stream().filter(c -> c.kind().first()).forEach(this::chart);
+        List<CastCharts.Chart> more =
+                charts.stream().filter(c -> !c.kind().first()).toList();
+        for (CastCharts.Chart c : more) {
+            html.fold("h2", c.heading());
+            figure(c);
             html.close();
         }
+        html.close();
+    }
+
+    private void chart(CastCharts.Chart chart) {
+        html.open("section");
+        html.leaf("h2", chart.heading());
+        figure(chart);
+        html.close();
+    }
+
+    private void figure(CastCharts.Chart chart) {
+        ChartFigure.open(html, chart.wide(), chart.narrow());
+        html.leaf("figcaption", chart.caption());
+        if (!html.paged()) {
+            key(chart.marked());
+        }
+        html.close();
     }
 
     /** What the numbers on a narrow chart stand for. */
     private void key(List<EventKind> marked) {
+        if (marked.isEmpty()) {
+            return;
+        }
         html.open("ol", "class", "key");
         marked.forEach(k -> html.leaf("li", EventWords.name(k), "value", Integer.toString(EventWords.number(k))));
         html.close();
@@ -118,8 +163,8 @@ final class CastSections {
         if (known.isEmpty()) {
             return;
         }
-        html.open("section");
-        html.leaf("h2", "Measured");
+        html.open("section", "id", key + "-measures");
+        html.fold("h2", Words.of("Measured: %d numbers", known.size()));
         html.leaf("p", "± holds the true value in about two cases of three (68 %).");
         html.open("table");
         html.open("thead").open("tr");
@@ -130,7 +175,7 @@ final class CastSections {
             html.leaf("td", Words.measured(m), "class", "number").leaf("td", m.basis(), "class", "basis");
             html.close();
         }
-        html.close().close().close();
+        html.close().close().close().close();
     }
 
     private void notTold() {
@@ -148,9 +193,10 @@ final class CastSections {
             return;
         }
         html.open("section");
-        html.leaf("h2", "What could not be told, and why");
+        html.fold("h2", Words.of("What could not be told, and why: %d", rows.size()));
         html.open("dl");
         rows.forEach(r -> html.leaf("dt", r[0]).leaf("dd", r[1]));
+        html.close();
         html.close();
         html.close();
     }

@@ -28,14 +28,18 @@ final class DistanceSection {
         html.open("section", "id", key + "-distance");
         html.leaf("h2", "How far, and where the next ten metres are");
         html.leaf("p", lead());
-        if (told()) {
-            panel();
-        }
-        html.close();
         if (!outlook.gains().isEmpty()) {
             gains();
         }
-        new KitTable(outlook, html).write();
+        if (told() || !outlook.kit().isEmpty()) {
+            html.fold("h3", "The numbers behind it");
+            if (told()) {
+                panel();
+            }
+            new KitTable(outlook, html).write();
+            html.close();
+        }
+        html.close();
     }
 
     private String lead() {
@@ -106,22 +110,18 @@ final class DistanceSection {
 
     private void gains() {
         GainChart chart = new GainChart(outlook.gains());
-        html.open("section");
-        html.leaf("h2", "What would take it farther");
+        html.leaf("h3", "What would take it farther");
         nextTen();
-        html.open("figure", "class", "chart");
-        for (ChartSize size : ChartSize.values()) {
-            html.open("div", "class", size.id())
-                    .raw(Palette.themed(chart.draw(size, key + "-gains-" + size.id())))
-                    .close();
-        }
+        ChartFigure.open(
+                html,
+                chart.draw(ChartSize.WIDE, key + "-gains-" + ChartSize.WIDE.id()),
+                chart.draw(ChartSize.NARROW, key + "-gains-" + ChartSize.NARROW.id()));
         html.leaf(
                 "figcaption",
                 "One step at a time, the most metres for its effort first. The bar is the gain, the thin line over it holds two"
                         + " cases of three. Full bars: kit; ruled: technique; empty: weather. Gains of several steps don't simply add.");
         html.close();
         sides();
-        html.close();
     }
 
     private void nextTen() {
@@ -153,7 +153,7 @@ final class DistanceSection {
 
     private void side(String heading, Kind kind) {
         html.open("div");
-        html.leaf("h3", heading);
+        html.leaf("h4", heading);
         html.open("ul");
         outlook.gains().stream()
                 .filter(g -> g.change().kind() == kind && g.metres().value() != null)

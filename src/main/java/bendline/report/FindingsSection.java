@@ -24,27 +24,37 @@ final class FindingsSection {
     }
 
     void write() {
-        html.open("section");
+        html.open("section", "id", key + "-findings");
         html.leaf("h2", "What was looked for");
         html.leaf(
                 "p",
                 "On each line the dot is what was measured, the bar through it its uncertainty, the upright stroke"
                         + " the limit, and the hatched side the fault's.");
         in(State.FOUND).sorted(Comparator.comparing(f -> -f.severity())).forEach(this::finding);
-        in(State.CLEAR).forEach(this::finding);
-        List<Finding> open = in(State.CANNOT_TELL).toList();
-        if (!open.isEmpty()) {
-            html.open("section", "class", "finding cannot-tell");
-            html.open("h3")
-                    .text("The rest ")
-                    .leaf("span", "Cannot tell", "class", "verdict")
-                    .close();
-            html.open("dl");
-            open.forEach(
-                    f -> html.leaf("dt", f.title(), "id", key + "-" + f.id()).leaf("dd", f.says()));
-            html.close();
-            html.close();
+        clear(in(State.CLEAR).toList());
+        open(in(State.CANNOT_TELL).toList());
+        html.close();
+    }
+
+    private void clear(List<Finding> clear) {
+        if (clear.isEmpty()) {
+            return;
         }
+        html.fold("h3", Words.of("Not there: %d", clear.size()));
+        html.deeper(html.deeper() + 1);
+        clear.forEach(this::finding);
+        html.deeper(html.deeper() - 1);
+        html.close();
+    }
+
+    private void open(List<Finding> open) {
+        if (open.isEmpty()) {
+            return;
+        }
+        html.fold("h3", Words.of("Cannot tell: %d, and why", open.size()));
+        html.open("dl");
+        open.forEach(f -> html.leaf("dt", f.title(), "id", key + "-" + f.id()).leaf("dd", f.says()));
+        html.close();
         html.close();
     }
 

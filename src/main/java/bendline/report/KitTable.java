@@ -19,8 +19,7 @@ final class KitTable {
         if (outlook.kit().isEmpty()) {
             return;
         }
-        html.open("section");
-        html.leaf("h2", "Kit, launch and wind it was worked out with");
+        html.leaf("h4", "Kit, launch and wind it was worked out with");
         html.open("table");
         html.open("thead").open("tr");
         List.of("What", "Value", "Rests on").forEach(h -> html.leaf("th", h, "scope", "col"));
@@ -32,7 +31,6 @@ final class KitTable {
         }
         html.close().close();
         outlook.notes().forEach(n -> html.leaf("p", n));
-        html.close();
     }
 
     private static String number(Part p) {

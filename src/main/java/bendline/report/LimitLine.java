@@ -30,7 +30,7 @@ final class LimitLine {
         double faultFrom = check.worseAbove() ? limit : EDGE;
         double faultWidth = check.worseAbove() ? WIDTH - EDGE - limit : limit - EDGE;
         return Words.of(
-                "<svg class=\"limit\" viewBox=\"0 0 %.0f %.0f\" aria-hidden=\"true\"><defs><pattern id=\"%s\" width=\"5\""
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"limit\" viewBox=\"0 0 %.0f %.0f\" aria-hidden=\"true\"><defs><pattern id=\"%s\" width=\"5\""
                         + " height=\"5\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><path"
                         + " d=\"M0 0V5\" stroke=\"var(--soft)\" stroke-width=\"1.6\"/></pattern></defs><rect x=\"%.1f\""
                         + " y=\"8\" width=\"%.1f\" height=\"10\" fill=\"url(#%s)\"/><path d=\"M%.0f 13H%.0f\""

@@ -36,8 +36,9 @@ final class LoadChart {
      *
      * @param svg the drawing
      * @param marked the moments on it
+     * @param csv its figures
      */
-    record Drawn(String svg, List<EventKind> marked) {}
+    record Drawn(String svg, List<EventKind> marked, String csv) {}
 
     /** Nothing where no force could be read. */
     Optional<Drawn> draw(ChartSize size, String id, String title) {
@@ -57,7 +58,7 @@ final class LoadChart {
                         c.newtonsSd()),
                 new TimeLineChart.Panel(
                         "Energy in the bend, J", Palette.BLANK, c.clipSeconds(), c.energyJ(), c.energySd()));
-        return Optional.of(new Drawn(chart.svg(id, title, panels), chart.marked()));
+        return Optional.of(new Drawn(chart.svg(id, title, panels), chart.marked(), ChartCsv.lines(panels, from, to)));
     }
 
     private static double[] sure(double[] values, double[] sds) {

@@ -13,7 +13,6 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -22,52 +21,78 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Writes the clip again with what was followed drawn in. The picture keeps every pixel it has; words and numbers stand on a
- * strip added under it.
+ * strip added under it, the live bend, where it is wanted, on a panel beside it.
  */
 final class MarkedClip implements AutoCloseable {
 
     /** Bits a pixel and second at which the picture keeps its grain. */
     private static final double BITS_PER_PIXEL = 0.12;
 
+    /** Width of the panel over the longer side of the picture. */
+    private static final double PANEL_SHARE = 0.36;
+
     private final ClipAnalysis analysis;
     private final CastPainter painter;
-    private final ClipWriter writer;
+    private final BesideWriter writer;
+    private final Reader reader;
+    private final StrokePace pace;
+    private final @Nullable BendPanel panel;
+    private final int pictureWidth;
     private final int width;
     private final int pictureHeight;
     private final int height;
     private final int fontSize;
     private final Font font;
     private final Font bold;
-    private final BufferedImage canvas;
 
-    MarkedClip(ClipAnalysis analysis, Path file) throws IOException {
+    MarkedClip(ClipAnalysis analysis, Path file, ReportOptions options) throws IOException {
         this.analysis = analysis;
         this.painter = new CastPainter(analysis);
-        this.width = analysis.info().width() / 2 * 2;
+        this.reader = options.reader();
+        this.pace = new StrokePace(analysis, options.marked().slower());
+        this.pictureWidth = analysis.info().width() / 2 * 2;
         this.pictureHeight = analysis.info().height();
-        this.fontSize = Math.max(12, Math.min(36, width / 30));
+        this.fontSize = Math.max(12, pictureWidth / 36);
+        boolean beside = options.marked().bendPanel() && !analysis.casts().isEmpty();
+        int panelWidth = beside ? (int) (PANEL_SHARE * Math.max(pictureWidth, pictureHeight)) / 2 * 2 : 0;
+        this.width = pictureWidth + panelWidth;
+        this.panel = beside ? new BendPanel(analysis, panelWidth, pictureHeight, fontSize) : null;
         this.height = (pictureHeight + 4 * fontSize) / 2 * 2;
         this.font = new Font(Font.SANS_SERIF, Font.PLAIN, fontSize);
         this.bold = new Font(Font.SANS_SERIF, Font.BOLD, fontSize);
-        this.canvas = new BufferedImage(width, height, BufferedImage.TYPE_3BYTE_BGR);
         double step = analysis.info().medianStepSeconds();
         double rate = Math.max(1, Math.min(1000, 1 / step));
         int bits = (int) Math.max(1e6, Math.min(4e7, BITS_PER_PIXEL * width * height * Math.min(rate, 60)));
-        this.writer = new ClipWriter(file, width, height, ClipWriterSettings.of(rate, bits));
+        this.writer =
+                new BesideWriter(new ClipWriter(file, width, height, ClipWriterSettings.of(rate, bits)), width, height);
     }
 
     /** Adds the next frame. */
     void add(Picture picture) throws IOException {
-        Graphics2D g = canvas.createGraphics();
+        Graphics2D g = writer.canvas().createGraphics();
         g.setColor(PictureColours.CASING);
         g.fillRect(0, 0, width, height);
         g.drawImage(picture.image(), 0, 0, null);
-        Graphics2D over = (Graphics2D) g.create(0, 0, width, pictureHeight);
-        painter.paint(over, picture.index(), Math.max(1, width / 960.0));
+        Graphics2D over = (Graphics2D) g.create(0, 0, pictureWidth, pictureHeight);
+        painter.paint(over, picture.index(), Math.max(1, pictureWidth / 960.0));
         over.dispose();
+        beside(g, picture);
         strip(g, picture);
         g.dispose();
-        writer.write(canvas, picture.seconds());
+        writer.write(pace.shownAt(picture.seconds()));
+    }
+
+    private void beside(Graphics2D g, Picture picture) {
+        Stroke stroke = painter.strokeAt(picture.index());
+        if (panel == null || stroke == null) {
+            return;
+        }
+        Kinematics k = stroke.kinematics();
+        int i = picture.index() - k.firstFrame();
+        double compression = i >= 0 && i < k.size() ? 1 - k.chordRatio()[i] : Double.NaN;
+        Graphics2D side = (Graphics2D) g.create(pictureWidth, 0, width - pictureWidth, pictureHeight);
+        panel.paint(side, stroke, picture.index(), compression);
+        side.dispose();
     }
 
     private void strip(Graphics2D g, Picture picture) {
@@ -78,9 +103,12 @@ final class MarkedClip implements AutoCloseable {
         if (Lettering.works()) {
             g.setColor(PictureColours.LETTERS);
             g.setFont(bold);
-            g.drawString(happening(stroke, picture.seconds()), fontSize / 2, pictureHeight + (int) (1.9 * fontSize));
+            g.drawString(
+                    reader.say(happening(stroke, picture.seconds())),
+                    fontSize / 2,
+                    pictureHeight + (int) (1.9 * fontSize));
             g.setFont(font);
-            g.drawString(numbers(stroke, picture), fontSize / 2, pictureHeight + (int) (3.3 * fontSize));
+            g.drawString(reader.say(numbers(stroke, picture)), fontSize / 2, pictureHeight + (int) (3.3 * fontSize));
         }
     }
 
@@ -126,7 +154,10 @@ final class MarkedClip implements AutoCloseable {
                         .filter(e -> e.seconds() <= seconds)
                         .reduce((first, second) -> second)
                         .map(e -> Words.of("%s, %.2f s", EventWords.label(e.kind()), e.seconds()))
-                        .orElse("Before the backswing");
+                        .orElse("Before the backswing")
+                + (pace.slowAt(seconds)
+                        ? Words.of(pace.slower() % 1 == 0 ? "   slowed %.0f ×" : "   slowed %.1f ×", pace.slower())
+                        : "");
     }
 
     private String numbers(@Nullable Stroke stroke, Picture picture) {

@@ -60,4 +60,13 @@ enum Palette {
         }
         return out;
     }
+
+    /** Replaces the style sheet's names by the fixed colours, for paper. */
+    static String fixed(String markup) {
+        String out = markup;
+        for (Palette p : EnumSet.allOf(Palette.class)) {
+            out = out.replace(p.variable(), p.hex());
+        }
+        return out;
+    }
 }

@@ -21,16 +21,32 @@ final class ReportPage {
     private final ClipAnalysis analysis;
     private final Map<Integer, Still> stills;
     private final Map<Integer, List<CastCharts.Chart>> charts;
-    private final Html html = new Html();
+    private final Html html;
+    private final ReportOptions options;
 
     /**
      * @param stills by frame
      * @param charts by number of the cast
      */
     ReportPage(ClipAnalysis analysis, Map<Integer, Still> stills, Map<Integer, List<CastCharts.Chart>> charts) {
+        this(analysis, stills, charts, ReportOptions.PLAIN, false);
+    }
+
+    /**
+     * @param options whom it is for
+     * @param paged for sheets of paper: nothing folded, colours fixed, one width of each chart
+     */
+    ReportPage(
+            ClipAnalysis analysis,
+            Map<Integer, Still> stills,
+            Map<Integer, List<CastCharts.Chart>> charts,
+            ReportOptions options,
+            boolean paged) {
         this.analysis = analysis;
         this.stills = stills;
         this.charts = charts;
+        this.options = options;
+        this.html = new Html(options.reader(), paged);
     }
 
     /** The page. */
@@ -43,8 +59,10 @@ final class ReportPage {
         html.single("meta", "http-equiv", "Content-Security-Policy", "content", RULES);
         html.single("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         html.single("meta", "name", "color-scheme", "content", "light dark");
-        html.leaf("title", name + " – Bendline");
-        html.open("style").raw(styleSheet()).close();
+        html.name("title", name + " – Bendline");
+        html.open("style")
+                .raw(styleSheet(html.paged() ? "paged.css" : "report.css"))
+                .close();
         html.close();
         html.open("body");
         masthead(name);
@@ -68,16 +86,17 @@ final class ReportPage {
         html.close();
         html.close();
         html.close();
-        return html.toString();
+        return html.paged() ? Palette.fixed(html.toString()) : html.toString();
     }
 
     private void masthead(String name) {
         html.open("header");
-        html.raw("<svg class=\"mark\" viewBox=\"0 0 48 32\" aria-hidden=\"true\"><path d=\"M4 29C22 27 38 19 44 3\""
-                + " fill=\"none\" stroke=\"var(--blank)\" stroke-width=\"3\" stroke-linecap=\"round\"/><path d=\"M4 29L12"
-                + " 28.2\" stroke=\"var(--ink)\" stroke-width=\"6\" stroke-linecap=\"round\"/></svg>");
+        html.raw(
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"mark\" viewBox=\"0 0 48 32\" aria-hidden=\"true\"><path d=\"M4 29C22 27 38 19 44 3\""
+                        + " fill=\"none\" stroke=\"var(--blank)\" stroke-width=\"3\" stroke-linecap=\"round\"/><path d=\"M4 29L12"
+                        + " 28.2\" stroke=\"var(--ink)\" stroke-width=\"6\" stroke-linecap=\"round\"/></svg>");
         html.leaf("span", "Bendline", "class", "brand");
-        html.leaf("span", name, "class", "clip");
+        html.name("span", name, "class", "clip");
         html.leaf("span", facts(), "class", "facts");
         html.close();
     }
@@ -90,6 +109,9 @@ final class ReportPage {
             parts.add(Words.of("%.0f frames a second", analysis.quality().captureRateHz()));
         }
         parts.add(Words.of("%.1f s", info.durationSeconds()));
+        if (options.day() != null) {
+            parts.add("looked at " + options.reader().date(options.day()));
+        }
         return String.join(" · ", parts);
     }
 
@@ -97,8 +119,8 @@ final class ReportPage {
         if (analysis.casts().size() < 2) {
             return;
         }
-        html.open("nav", "aria-label", "Casts in this clip");
-        html.leaf("h2", Words.of("%d casts in this clip", analysis.casts().size()));
+        html.open("nav", "aria-label", "Casts in this clip", "class", "casts");
+        html.leaf("h1", Words.of("%d casts in this clip", analysis.casts().size()));
         html.open("ul");
         for (CastAnalysis cast : analysis.casts()) {
             html.open("li");
@@ -128,22 +150,13 @@ final class ReportPage {
 
     private void stillOfTheClip(Still still) {
         html.open("figure", "class", "picture");
-        html.single(
-                "img",
-                "src",
-                still.address(),
-                "width",
-                Integer.toString(still.width()),
-                "height",
-                Integer.toString(still.height()),
-                "alt",
-                still.alt());
+        still.write(html, still.alt());
         html.leaf("figcaption", Words.of("The clip at %.2f s, with what was followed drawn in", still.seconds()));
         html.close();
     }
 
     private void filming() {
-        html.open("section");
+        html.open("section", "id", "filming");
         html.leaf("h2", "How the clip was filmed, and what to change");
         List<String> says = new ArrayList<>(analysis.quality().says());
         if (Lettering.TROUBLE != null) {
@@ -160,8 +173,8 @@ final class ReportPage {
         }
         html.open("p");
         html.text("The clip with everything drawn in is ");
-        html.leaf("a", "marked.mp4", "href", "marked.mp4");
-        html.text(", in the same folder as this page; frames.csv and analysis.json there hold every number.");
+        html.name("a", "marked.mp4", "href", "marked.mp4");
+        html.text(", in the same folder as this page; frames.csv, analysis.json and charts/ there hold every number.");
         html.close();
         html.close();
     }
@@ -173,7 +186,7 @@ final class ReportPage {
     }
 
     private void safety() {
-        html.open("section");
+        html.open("section", "id", "safety");
         html.leaf("h2", "Before you try it");
         SafetyBox.write(analysis, html);
         list(List.of(
@@ -192,8 +205,8 @@ final class ReportPage {
     }
 
     private void method() {
-        html.open("section", "class", "method");
-        html.leaf("h2", "How this was worked out");
+        html.open("section", "class", "method", "id", "method");
+        html.fold("h2", "How this was worked out");
         html.leaf(
                 "p",
                 "The rod is followed in every frame from the upper hand to the tip; what was not seen is left out and never"
@@ -223,10 +236,11 @@ final class ReportPage {
                                 + " uncertainty; where they don't, or were not seen, the answer is “cannot tell”");
         html.close();
         html.close();
+        html.close();
     }
 
-    private static String styleSheet() {
-        try (InputStream in = ReportPage.class.getResourceAsStream("report.css")) {
+    private static String styleSheet(String name) {
+        try (InputStream in = ReportPage.class.getResourceAsStream(name)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException("the style sheet is missing from the program", e);

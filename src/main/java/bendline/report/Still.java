@@ -19,4 +19,23 @@ record Still(int frame, double seconds, String file, byte[] jpeg, int width, int
     String address() {
         return "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(jpeg);
     }
+
+    /** Puts it on a page; on a screen its room is known before it is drawn. */
+    void write(Html html, String words) {
+        String alt = html.reader().say(words);
+        if (html.paged()) {
+            html.single("img", "src", address(), "alt", alt);
+        } else {
+            html.single(
+                    "img",
+                    "src",
+                    address(),
+                    "width",
+                    Integer.toString(width),
+                    "height",
+                    Integer.toString(height),
+                    "alt",
+                    alt);
+        }
+    }
 }

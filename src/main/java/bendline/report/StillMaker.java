@@ -31,15 +31,20 @@ final class StillMaker {
     /** Width of the copies in the page: twice a phone's column. */
     private static final int PAGE_WIDTH = 680;
 
+    /** Width of a still over its letters, so that they keep 12 pixels where a phone or a strip shows it 230 pixels wide. */
+    private static final int LETTERS = 18;
+
     private static final float JPEG_QUALITY = 0.82f;
 
     private final ClipAnalysis analysis;
     private final CastPainter painter;
+    private final Reader reader;
     private final Map<Integer, Rectangle> crops = new TreeMap<>();
     private final Map<Integer, Still> stills = new TreeMap<>();
 
-    StillMaker(ClipAnalysis analysis) {
+    StillMaker(ClipAnalysis analysis, Reader reader) {
         this.analysis = analysis;
+        this.reader = reader;
         this.painter = new CastPainter(analysis);
         for (CastAnalysis cast : analysis.casts()) {
             TreeSet<Integer> frames = new TreeSet<>(Crop.eventFrames(cast.stroke()));
@@ -122,7 +127,7 @@ final class StillMaker {
         double angle = stroke == null ? Double.NaN : CastPainter.buttAngleDeg(stroke, picture.index());
         String text = Words.of("%.3f s", picture.seconds())
                 + (Double.isFinite(angle) ? Words.of("   butt %.0f°", angle) : "");
-        Plate.draw(image, text, Math.max(13, image.getWidth() / 24));
+        Plate.draw(image, reader.say(text), Math.max(13, image.getWidth() / LETTERS));
     }
 
     private String alt(Picture picture) {

@@ -73,7 +73,12 @@ final class TimeLineChart {
 
     /** Angle, compression and tip speed as SVG. */
     String svg(String id, String title, double freeLengthPx) {
-        return svg(id, title, List.of(angle(), compression(), tipSpeed(freeLengthPx)));
+        return svg(id, title, panels(freeLengthPx));
+    }
+
+    /** Angle, compression and tip speed. */
+    List<Panel> panels(double freeLengthPx) {
+        return List.of(angle(), compression(), tipSpeed(freeLengthPx));
     }
 
     /** Lines over time, one above the other, as SVG. */

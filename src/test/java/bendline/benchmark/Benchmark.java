@@ -5,6 +5,7 @@ import bendline.analysis.Progress;
 import bendline.footage.DecodeSpeed;
 import bendline.footage.Footage;
 import bendline.footage.FootageException;
+import bendline.report.MarkedClipCost;
 import bendline.simulate.Scenario;
 import bendline.simulate.ScenarioDeck;
 import java.io.IOException;
@@ -79,6 +80,10 @@ public final class Benchmark {
                 large.truth().name() + describe(large.truth()),
                 Load.of("decode", large.file().toString()),
                 Load.of("analyse", large.file().toString()));
+        table.marked(
+                large.truth().name() + describe(large.truth()),
+                MarkedClipCost.seconds(large.file()),
+                Load.of("mark", large.file().toString()));
         table.say("Decoding the same clip, " + DecodeSpeed.of(large.file()));
         List<ClipScore> each = new ArrayList<>(ownScores);
         each.addAll(secondScores);

@@ -146,6 +146,20 @@ final class BenchmarkTable {
         return this;
     }
 
+    /** The marked clip against real time. */
+    BenchmarkTable marked(String clip, double clipSeconds, Load mark) {
+        out.append(text(
+                "%nThe marked clip with its panel, of %s (%.1f s): written in %.1f s, %s of real time (target ≤ 1.5); %.1f s"
+                        + " of processor time, %.0f MiB.%n",
+                clip,
+                clipSeconds,
+                mark.seconds(),
+                judged(mark.seconds() / clipSeconds, 1.5, "%.2f", " times"),
+                mark.cpuSeconds(),
+                mark.peakMiB()));
+        return this;
+    }
+
     /** The tip clip by clip. */
     BenchmarkTable clips(String heading, List<ClipScore> clips) {
         out.append("\n**").append(heading).append("**\n\n");

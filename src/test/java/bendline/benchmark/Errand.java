@@ -4,6 +4,7 @@ import bendline.analysis.Analyser;
 import bendline.analysis.Progress;
 import bendline.footage.Footage;
 import bendline.footage.LumaReader;
+import bendline.report.MarkedClipCost;
 import bendline.scene.Setup;
 import com.sun.management.OperatingSystemMXBean;
 import java.lang.management.ManagementFactory;
@@ -12,7 +13,8 @@ import java.util.Locale;
 
 /**
  * A piece of work in a process of its own, so that its peak memory can be told: {@code Errand decode CLIP} decodes every
- * frame to grey and lets it go, {@code Errand analyse CLIP} runs the whole analysis. Prints "took SECONDS CPU MIB".
+ * frame to grey and lets it go, {@code Errand analyse CLIP} runs the whole analysis, {@code Errand mark CLIP}
+ * writes the marked clip with its panel. Prints "took SECONDS CPU MIB".
  */
 public final class Errand {
 
@@ -25,6 +27,7 @@ public final class Errand {
         switch (args[0]) {
             case "decode" -> decode(clip);
             case "analyse" -> new Analyser().analyse(clip, Setup.NONE, Progress.SILENT);
+            case "mark" -> MarkedClipCost.write(clip);
             default -> throw new IllegalArgumentException("no errand " + args[0]);
         }
         double seconds = (System.nanoTime() - start) / 1e9;

@@ -6,6 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import bendline.analysis.ClipAnalysis;
 import bendline.geometry.Point;
+import bendline.scene.BlankFacts;
+import bendline.scene.Conditions;
+import bendline.scene.Mark;
+import bendline.scene.Mark.Part;
+import bendline.scene.Setup;
+import bendline.scene.Setup.Side;
 import bendline.stroke.EventKind;
 import bendline.stroke.Kinematics;
 import bendline.stroke.Stroke;
@@ -14,6 +20,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -61,6 +69,38 @@ class AnalysisReaderTest {
         assertThat(cast.track().freeLengthPx()).isCloseTo(AnalyticCast.FREE_PX, within(0.5));
         assertThat(cast.track().chordRatio()[AnalyticCast.GAP_FROM - stroke.firstFrame()])
                 .isNaN();
+    }
+
+    @Test
+    void marksConditionsAndBlankComeBackAsTheyWereTold() throws IOException {
+        Setup told = new Setup(
+                3.9,
+                3.2,
+                0.9,
+                null,
+                Side.LEFT,
+                4.0,
+                List.of(
+                        new Mark(
+                                1.25,
+                                Map.of(Part.GRIP, new Point(300.5, 235), Part.RIG, new Point(12.25, 80)),
+                                Set.of(Part.TIP)),
+                        new Mark(2.5, Map.of(), Set.of(Part.RIG, Part.GRIP))),
+                new Conditions(
+                        new Conditions.Rig(Conditions.RigType.FEEDER_STEM, 0.06, 0.014, 0.022, 0.035),
+                        new Conditions.Tackle(0.12, Conditions.LineKind.BRAID, 1.2e-4, 90.0, 160.0, 2.6, 0.4),
+                        new Conditions.Wind(4.0, 20.0, 10.0),
+                        new Conditions.Outcome(1.9, 100.0, 104.0, 1.5)),
+                new BlankFacts(1.25, 0.12, "medium-long", new BlankFacts.Measured(210, 0.07, 0.02)));
+        Setup bare = new Setup(
+                null, null, null, null, null, null, List.of(), Conditions.NONE, new BlankFacts(null, 0.1, null, null));
+        for (Setup setup : List.of(told, bare, Setup.NONE)) {
+            ClipAnalysis a = analytic();
+            ClipAnalysis given = new ClipAnalysis(a.clip(), a.info(), setup, a.trace(), a.quality(), a.casts());
+            Path folder = temp.resolve("setup" + setup.hashCode());
+            assertThat(new AnalysisReader().read(write(given, folder)).get(0).setup())
+                    .isEqualTo(setup);
+        }
     }
 
     @Test

@@ -39,6 +39,29 @@ class ReportPageTest {
         return new ReportPage(analysis, stills, charts).write();
     }
 
+    @Test
+    void severalCastsShareOneFirstHeadingAndTheirPartsStandOneLevelDeeper() {
+        String page = page(TwoCasts.analysis(Path.of("clip.mp4")));
+        assertThat(all(page, "<h1[^>]*>([^<]*)")).containsExactly("2 casts in this clip");
+        assertThat(all(page, "<h2[^>]*class=\"headline\">([^<]*)")).hasSize(2);
+        assertThat(page).contains("<h3>The stroke, moment by moment</h3>");
+        List<String> ids = all(page, "\\sid=[\"']([^\"']+)[\"']");
+        assertThat(ids).doesNotHaveDuplicates().containsAll(all(page, "href=\"#([^\"]+)\""));
+    }
+
+    @Test
+    void whatAnswersASecondQuestionIsFoldedAway() {
+        assertThat(all(PAGE, "<summary><h[23]>([^<]*)"))
+                .containsExactly(
+                        "What the blank carried",
+                        "The whole cast",
+                        "Not there: 1",
+                        "Cannot tell: 1, and why",
+                        "Measured: 4 numbers",
+                        "What could not be told, and why: 2",
+                        "How this was worked out");
+    }
+
     private static List<String> all(String page, String pattern) {
         return Pattern.compile(pattern)
                 .matcher(page)
@@ -50,7 +73,7 @@ class ReportPageTest {
     @Test
     void theTopSaysWhatHowSureAndWhatNextBeforeAnythingElse() {
         List<Integer> places = Stream.of(
-                        "<h1 id=\"cast1-head\">The tip was dropped too early</h1>",
+                        "<h1 id=\"cast1-head\" class=\"headline\">The tip was dropped too early</h1>",
                         "<img",
                         "The rod falls far under its held angle.",
                         "Do this next",
@@ -58,7 +81,7 @@ class ReportPageTest {
                         "How sure",
                         "The stroke, moment by moment",
                         "How the blank bent",
-                        "What was looked for",
+                        ">What was looked for</h2>",
                         "What was good",
                         "Measured",
                         "What could not be told, and why",
