@@ -173,7 +173,8 @@ class ServeTest {
             assertThat(one.get("/clips/" + clip + "/talk").body()).contains("Drill: ten slow ones", "Ada Weir");
             one.over(clip);
             String page = one.get("/clips/" + clip).body();
-            String cleo = page.replaceFirst("(?s).*name=\"with\" value=\"([^\"]+)\">(?:(?!</form>).)*Cleo.*", "$1");
+            String cleo =
+                    page.replaceFirst("(?s).*name=\"with\" value=\"([^\"]+)\"[^>]*>(?:(?!</form>).)*Cleo.*", "$1");
             assertThat(one.post("/", "/clips/" + clip + "/share", "with", cleo, "on", "true")
                             .statusCode())
                     .isEqualTo(200);
