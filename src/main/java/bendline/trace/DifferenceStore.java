@@ -65,10 +65,6 @@ final class DifferenceStore implements AutoCloseable {
         return new PackedPlane(width, height, bytes.array()).unpacked();
     }
 
-    int count() {
-        return count;
-    }
-
     @Override
     public void close() {
         try {
