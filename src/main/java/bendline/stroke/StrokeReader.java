@@ -69,7 +69,7 @@ final class StrokeReader {
                 rod.time()[0], turn, loadedUntil, Moments.Leeway.none(handTimed ? Double.NaN : HAND_LEAD_SECONDS));
         Moments moments = Moments.find(curves, search);
         Draws draws = draws(trends, search, release, moments);
-        Found nod = nod(first, to, trends, release);
+        Found nod = nod(first, to, release);
         Readings all = new Readings(rod, step, trends, curves, moments, handTimed, release, nod, draws, scale, trace);
         Map<EventKind, Event> events = new EventBook(all, slowMotion.factor(), this::clipFrame).events();
         RodStiffness blank = BendMeasures.stiffness(all, setup);
@@ -174,23 +174,12 @@ final class StrokeReader {
                         handTimed ? Double.NaN : Math.max(0, lead), random.nextGaussian(), random.nextGaussian()));
     }
 
-    private Found nod(int first, double to, StrokeTrends trends, Found release) {
+    private Found nod(int first, double to, Found release) {
         if (!release.known()) {
             return Found.nothing("needs the moment of release");
         }
         RodSeries rest = whole.slice(first, frameAt(to) + 1);
-        double[] rate = new double[rest.size()];
-        double[] near = trends.angle().rates();
-        for (int i = 0; i < rate.length; i++) {
-            rate[i] = i < near.length ? near[i] : difference(rest, i);
-        }
-        return Nod.find(rest, rate, release.value());
-    }
-
-    private static double difference(RodSeries rod, int i) {
-        int a = Math.max(0, i - 2);
-        int b = Math.min(rod.size() - 1, i + 2);
-        return (rod.angle()[b] - rod.angle()[a]) / (rod.time()[b] - rod.time()[a]);
+        return Nod.find(rest, release.value());
     }
 
     private Kinematics kinematics(RodSeries rod, StrokeTrends trends, int from, int to, int firstFrame) {
