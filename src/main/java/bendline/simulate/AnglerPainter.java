@@ -28,7 +28,12 @@ final class AnglerPainter {
     private final RodSpec rod;
 
     AnglerPainter(Scenario scenario) {
-        Random random = new Random(scenario.seed() ^ 0xa11e5L);
+        this(scenario, scenario.seed());
+    }
+
+    /** Somebody dressed by a seed. */
+    AnglerPainter(Scenario scenario, long seed) {
+        Random random = new Random(seed ^ 0xa11e5L);
         Daylight light = Daylight.of(scenario.scene().light());
         Color coat = pick(JACKETS, random, light);
         this.jacket = new Stuff(coat, 0.75, random.nextLong());

@@ -17,7 +17,7 @@ package bendline.simulate;
  * @param aimXM where the middle of the picture lies in the plane, metres towards the water, −4 to 6
  * @param aimYM where the middle of the picture lies in the plane, metres above ground, 0 to 6
  * @param rollDeg tilt of the horizon, −5 to 5
- * @param shake hand shake: 0 for a tripod, 1 for a calm hand, up to 4
+ * @param shake hand shake: 0 for a tripod, 1 for a calm hand, 30 for one that sways by 25 px a frame, up to 40
  * @param noise sensor noise, standard deviation in grey levels of 255 at middle grey, 0 to 20
  * @param gainDrift how much the brightness drifts over the clip, as a fraction, 0 to 0.5
  * @param bitsPerSecond of the H.264 stream, 200 000 to 100 000 000
@@ -61,7 +61,7 @@ public record CameraSpec(
         Ranges.check("aim x (m)", aimXM, -4, 6);
         Ranges.check("aim y (m)", aimYM, 0, 6);
         Ranges.check("roll (deg)", rollDeg, -5, 5);
-        Ranges.check("shake", shake, 0, 4);
+        Ranges.check("shake", shake, 0, 40);
         Ranges.check("noise (grey levels)", noise, 0, 20);
         Ranges.check("gain drift", gainDrift, 0, 0.5);
         Ranges.check("bit rate (bits/s)", bitsPerSecond, 200_000, 100_000_000);

@@ -21,6 +21,7 @@ final class FrameComposer {
     private final StreakCanvas canvas;
     private final RodPainter rods;
     private final AnglerPainter angler;
+    private final Company company;
     private final Sensor sensor;
     private final Reeds reeds;
     private final Glints glints;
@@ -43,6 +44,7 @@ final class FrameComposer {
         this.canvas = new StreakCanvas(c.width(), c.height());
         this.rods = new RodPainter(scenario);
         this.angler = new AnglerPainter(scenario);
+        this.company = new Company(scenario, motion);
         this.sensor = new Sensor(c, scenario.seed());
         this.image = new BufferedImage(c.width(), c.height(), BufferedImage.TYPE_3BYTE_BGR);
         this.bgr = ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
@@ -57,14 +59,26 @@ final class FrameComposer {
         reeds.draw(canvas, map, t, true);
         canvas.endSubFrame(1);
         canvas.layOver(bgr);
+        company(t, map, false);
         if (motion != null) {
             person(motion, t, map);
         }
+        company(t, map, true);
         reeds.draw(canvas, map, t, false);
         canvas.endSubFrame(1);
         canvas.layOver(bgr);
         sensor.expose(bgr, index, t);
         return image;
+    }
+
+    private void company(double t, Homography map, boolean near) {
+        Graphics2D g = image.createGraphics();
+        company.draw(g, t, map, shake.moved(t), near);
+        g.dispose();
+        if (!near) {
+            company.rod(canvas, t, map, shake.moved(t));
+            canvas.layOver(bgr);
+        }
     }
 
     private void person(Motion moved, double t, Homography map) {

@@ -16,6 +16,7 @@ final class PhoneCamera {
     private final double[] right;
     private final double[] up;
     private final double[] ahead;
+    private final double planeZ;
 
     /** The still camera of a scenario. */
     PhoneCamera(Scenario scenario) {
@@ -24,10 +25,20 @@ final class PhoneCamera {
 
     /** The same, moved by metres in scene axes without turning. */
     PhoneCamera(Scenario scenario, double[] moved) {
+        this(scenario, moved, 0);
+    }
+
+    /**
+     * The same for what happens in a plane beside that of the cast.
+     *
+     * @param planeZ how much nearer to the camera that plane lies, metres; negative behind
+     */
+    PhoneCamera(Scenario scenario, double[] moved, double planeZ) {
         CameraSpec c = scenario.camera();
         this.width = c.width();
         this.height = c.height();
         this.focal = c.focalPx();
+        this.planeZ = planeZ;
         this.side = scenario.leftToRight() ? 1 : -1;
         double yaw = Math.toRadians(c.yawDeg()) * side;
         double aimX = side * c.aimXM();
@@ -51,7 +62,7 @@ final class PhoneCamera {
 
     /** Where a point of the plane of the cast is seen: metres towards the water and above ground, pixels. */
     Point plane(double x, double y) {
-        return scene(side * x, y, 0);
+        return scene(side * x, y, planeZ);
     }
 
     /** Where a point of the scene is seen, pixels. */
@@ -63,7 +74,7 @@ final class PhoneCamera {
 
     /** Pixels per metre square to the view at a point of the plane. */
     double pxPerMetre(double x, double y) {
-        double[] d = {side * x - place[0], y - place[1], -place[2]};
+        double[] d = {side * x - place[0], y - place[1], planeZ - place[2]};
         return focal / dot(d, ahead);
     }
 

@@ -124,7 +124,7 @@ public final class ScenarioDeck {
         SceneSpec.Bank bank = any(SceneSpec.Bank.values());
         SceneSpec.Light light = any(SceneSpec.Light.values());
         boolean reeds = random.nextInt(3) == 0;
-        return new SceneSpec(
+        return SceneSpec.alone(
                 bank,
                 light,
                 reeds ? 30 + random.nextInt(90) : 0,

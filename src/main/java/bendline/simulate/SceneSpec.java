@@ -10,8 +10,21 @@ package bendline.simulate;
  * @param restRods other rods in rests, 0 to 4
  * @param tree whether a tree with bare branches stands in view
  * @param glints how strongly the water glitters, 0 to 1
+ * @param walkers people who walk by while the angler casts, before and behind, 0 to 3
+ * @param neighbour whether another angler casts further along the bank
+ * @param bushM height of bushes between the camera and the angler, metres, 0 to 1.6; 0 for none
  */
-public record SceneSpec(Bank bank, Light light, int reeds, int posts, int restRods, boolean tree, double glints) {
+public record SceneSpec(
+        Bank bank,
+        Light light,
+        int reeds,
+        int posts,
+        int restRods,
+        boolean tree,
+        double glints,
+        int walkers,
+        boolean neighbour,
+        double bushM) {
 
     /** What closes the view behind the angler. */
     public enum Bank {
@@ -39,10 +52,23 @@ public record SceneSpec(Bank bank, Light light, int reeds, int posts, int restRo
         Ranges.check("posts", posts, 0, 12);
         Ranges.check("rods in rests", restRods, 0, 4);
         Ranges.check("glints", glints, 0, 1);
+        Ranges.check("walkers", walkers, 0, 3);
+        Ranges.check("bush (m)", bushM, 0, 1.6);
+    }
+
+    /** A bank with things on it but nobody besides the angler, nothing before them. */
+    public static SceneSpec alone(
+            Bank bank, Light light, int reeds, int posts, int restRods, boolean tree, double glints) {
+        return new SceneSpec(bank, light, reeds, posts, restRods, tree, glints, 0, false, 0);
+    }
+
+    /** The same with company. */
+    public SceneSpec with(int people, boolean besideThem, double bushesM) {
+        return new SceneSpec(bank, light, reeds, posts, restRods, tree, glints, people, besideThem, bushesM);
     }
 
     /** Trees on the far shore under a blue sky, nothing that looks like a rod. */
     public static SceneSpec plain() {
-        return new SceneSpec(Bank.TREES, Light.SUN, 0, 0, 0, false, 0.5);
+        return alone(Bank.TREES, Light.SUN, 0, 0, 0, false, 0.5);
     }
 }

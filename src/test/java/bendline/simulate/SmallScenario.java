@@ -27,7 +27,7 @@ final class SmallScenario {
             List<CastScript> casts, boolean angler, int rotation, double shake, int width, int height) {
         CameraSpec camera = new CameraSpec(
                 width, height, rotation, 30, 30, 0.002, 0.8 * width, 10.5, 1.5, 0, 0.4, 2.6, 0, shake, 0, 0, 3_000_000);
-        SceneSpec scene = new SceneSpec(SceneSpec.Bank.OPEN, SceneSpec.Light.OVERCAST, 0, 0, 0, false, 0);
+        SceneSpec scene = SceneSpec.alone(SceneSpec.Bank.OPEN, SceneSpec.Light.OVERCAST, 0, 0, 0, false, 0);
         return new Scenario(
                 "small",
                 8,
