@@ -22,6 +22,9 @@ final class ReleaseFinder {
 
     private static final double WATCH_SECONDS = 0.1;
 
+    /** Of the frames in which it is watched so many may show something else near the circle. */
+    private static final double STRAY_SHARE = 0.15;
+
     /** Frames from which the drop just before the release is taken. */
     private static final int TIGHT_FRAMES = 5;
 
@@ -117,22 +120,24 @@ final class ReleaseFinder {
         }
     }
 
-    /** Whether the rig is off the circle in a frame, does not come back, and gets clear of it as far as it is seen. */
+    /** Whether the rig is off the circle in a frame, does not come back but for strays, and gets clear of it as far as it is seen. */
     private boolean leaves(int i, double drop) {
         if (RigLine.distance(rod, i) <= limit(drop, i, TOLERANCE)) {
             return false;
         }
         double farthest = RigLine.distance(rod, i);
         int seen = 1;
+        int back = 0;
         for (int k = i + 1; k < rod.size() && rod.time()[k] - rod.time()[i] <= Math.max(WATCH_SECONDS, 3 * step); k++) {
             double d = RigLine.distance(rod, k);
-            if (d <= limit(drop, k, TOLERANCE)) {
-                return false;
-            }
             if (!Double.isNaN(d)) {
                 seen++;
+                back += d <= limit(drop, k, TOLERANCE) ? 1 : 0;
                 farthest = Math.max(farthest, d);
             }
+        }
+        if (back > STRAY_SHARE * seen) {
+            return false;
         }
         return seen > 1 ? farthest > CLEAR_OF_IT * drop : farthest > limit(drop, i, ALONE_TOLERANCE);
     }

@@ -28,6 +28,9 @@ final class TraceBuilder {
 
     private static final String OUTSIDE = "out of the picture";
 
+    /** A line that would be outside after so much more of it runs out of the picture, shares of the picture's smaller side. */
+    private static final double EDGE = 0.008;
+
     private final ClipInfo info;
     private final CameraMotion motion;
     private final RodLength.Estimate length;
@@ -77,7 +80,7 @@ final class TraceBuilder {
                 tracked(
                         tip,
                         sd,
-                        inside(t, tip),
+                        inside(t, tip) && !runsOut(t, line),
                         fit.hiddenPx() == 0 && fit.coverage() >= (asFollowed ? WHOLE : WHOLE_BY_HANDS)),
                 rig,
                 blank,
@@ -87,6 +90,14 @@ final class TraceBuilder {
     private boolean inside(int t, Point inReference) {
         Point p = motion.toPicture(t, inReference);
         return p.x() >= 0 && p.y() >= 0 && p.x() < info.width() && p.y() < info.height();
+    }
+
+    /** Pictures are not compared to their very edge, so a blank that runs out of the picture seems to end just inside it. */
+    private boolean runsOut(int t, Polyline line) {
+        double edge = EDGE * Math.min(info.width(), info.height());
+        Point end = line.last();
+        Point way = end.minus(line.at(line.length() - 2 * edge));
+        return way.norm() > 0 && !inside(t, end.plus(way.times(edge / way.norm())));
     }
 
     private Tracked tracked(Point tip, double sd, boolean inside, boolean whole) {
