@@ -35,6 +35,7 @@ class ComparisonFolderTest {
 
     private static Path out;
     private static Comparison comparison;
+    private static String german;
 
     @BeforeAll
     static void writeOnce() throws IOException {
@@ -45,6 +46,11 @@ class ComparisonFolderTest {
         out = temp.resolve("out");
         List<ReadCast> six = List.of(read, read, read, read, read, read);
         new ComparisonFolder().write(comparison, six, six, out, Progress.SILENT);
+        german = new ComparisonPage(
+                        comparison,
+                        new ComparisonPictures(List.of(), List.of(), List.of(), List.of(), "", "", false),
+                        new Reader(Locale.GERMANY, true))
+                .write();
     }
 
     /** Six casts a set; in B the rod falls less and the rig is lighter. */
@@ -90,6 +96,14 @@ class ComparisonFolderTest {
                         "Not to be put down to technique alone: the weight of the rig as cast changed at the same time.")
                 .contains("All of A was cast before B in one session");
         assertThat(page).doesNotContain("<script", "<link", "@import", "<iframe");
+    }
+
+    @Test
+    void thePageWritesNumbersAsItsReaderDoes() throws IOException {
+        assertThat(Files.readString(out.resolve("comparison.html"))).contains("(99.8 %)").doesNotContain("oz)");
+        assertThat(german.replace('\u00a0', ' '))
+                .contains("(99,8 %)", "90 g (3,2 oz) in A, 60 g (2,1 oz) in B", "<title>held &amp; &lt;low&gt; against")
+                .doesNotContain("(99.8 %)");
     }
 
     @Test
