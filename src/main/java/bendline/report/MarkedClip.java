@@ -71,7 +71,8 @@ final class MarkedClip implements AutoCloseable {
     void add(Picture picture) throws IOException {
         Graphics2D g = writer.canvas().createGraphics();
         g.setColor(PictureColours.CASING);
-        g.fillRect(0, 0, width, height);
+        g.fillRect(0, pictureHeight, width, height - pictureHeight);
+        g.fillRect(pictureWidth, 0, width - pictureWidth, pictureHeight);
         g.drawImage(picture.image(), 0, 0, null);
         Graphics2D over = (Graphics2D) g.create(0, 0, pictureWidth, pictureHeight);
         painter.paint(over, picture.index(), Math.max(1, pictureWidth / 960.0));
