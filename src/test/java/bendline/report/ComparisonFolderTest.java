@@ -8,6 +8,9 @@ import bendline.compare.CastSet;
 import bendline.compare.Comparer;
 import bendline.compare.Comparison;
 import bendline.compare.Condition;
+import bendline.compare.Reading;
+import bendline.compare.SessionTrend;
+import bendline.compare.SessionTrend.Outing;
 import bendline.compare.StillAir;
 import bendline.footage.ClipInfo;
 import bendline.footage.Footage;
@@ -20,6 +23,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -104,6 +108,26 @@ class ComparisonFolderTest {
         assertThat(german.replace('\u00a0', ' '))
                 .contains("(99,8 %)", "90 g (3,2 oz) in A, 60 g (2,1 oz) in B", "<title>held &amp; &lt;low&gt; against")
                 .doesNotContain("(99.8 %)");
+    }
+
+    @Test
+    void aTrendIsWrittenForItsReaderAndForTheConsoleAsEver() throws IOException {
+        Cast cast = comparison.a().casts().get(0);
+        List<Outing> outings = new ArrayList<>();
+        for (int i = 0; i < 5; i++) {
+            LocalDate day = LocalDate.of(2026, 3, 1).plusDays(20L * i);
+            outings.add(new Outing(
+                    "day 1." + i, day, List.of(new Reading(cast, 60.5 + i, 0.1), new Reading(cast, 61.5 + i, 0.1))));
+        }
+        SessionTrend trend = SessionTrend.of(Cast.DISTANCE, "distance", "m", outings);
+        TrendFolder folder = new TrendFolder(trend, List.of(trend.forecast(LocalDate.of(2026, 8, 1), 75.0)), 75.0);
+        folder.write(temp.resolve("trend"), new Reader(Locale.GERMANY, true));
+        String page = Files.readString(temp.resolve("trend/trend.html")).replace('\u00a0', ' ');
+        // 65.5 m are 71.63 yd of 0.9144 m.
+        assertThat(page).contains("For 01.08.2026", "65,5 m (71,6 yd)", "day 1.4").doesNotContain("65.5 m");
+        assertThat(String.join("\n", folder.lines()).replace('\u00a0', ' '))
+                .contains("For 2026-08-01", "65.5 m")
+                .doesNotContain("yd");
     }
 
     @Test
