@@ -8,6 +8,7 @@ import bendline.compare.Cast;
 import bendline.compare.SessionTrend;
 import bendline.compare.SessionTrend.Forecast;
 import bendline.report.CastFolder;
+import bendline.report.Reader;
 import bendline.report.TrendFolder;
 import bendline.stroke.Measure;
 import java.io.IOException;
@@ -62,10 +63,14 @@ final class BookTrendCommand implements Callable<Integer> {
     private @Nullable Path out;
 
     @Mixin
+    private ReaderOptions whom;
+
+    @Mixin
     private BookOptions books;
 
     @Override
     public Integer call() throws IOException {
+        Reader forWhom = whom.toReader();
         PracticeBook book = books.open();
         LocalDate day = by == null ? null : parsed(by);
         if (out != null) {
@@ -97,7 +102,7 @@ final class BookTrendCommand implements Callable<Integer> {
         TrendFolder folder = new TrendFolder(trend, ahead(trend, until, aim), aim);
         folder.lines().forEach(spec.commandLine().getOut()::println);
         if (out != null) {
-            folder.write(out);
+            folder.write(out, forWhom);
             spec.commandLine().getOut().println("Trend: " + out.resolve("trend.html"));
         }
         return ExitStatus.DONE;

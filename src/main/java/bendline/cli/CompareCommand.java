@@ -8,6 +8,7 @@ import bendline.compare.StillAir;
 import bendline.report.CastFolder;
 import bendline.report.ComparisonFolder;
 import bendline.report.ComparisonText;
+import bendline.report.Reader;
 import bendline.scene.Conditions;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -81,6 +82,9 @@ final class CompareCommand implements Callable<Integer> {
     private SetupOptions setup;
 
     @Mixin
+    private ReaderOptions whom;
+
+    @Mixin
     private BookOptions books;
 
     @Mixin
@@ -89,6 +93,7 @@ final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Comparer comparer = comparer();
+        Reader forWhom = whom.toReader();
         CastFolder.check(out);
         talk.apply();
         Path beside = out.resolveSibling(out.getFileName() + "-analyses");
@@ -98,7 +103,8 @@ final class CompareCommand implements Callable<Integer> {
         GivenSet after = reader.read(b);
         Comparison comparison = comparer.compare(before.set(), after.set());
         try (Bars bars = talk.bars()) {
-            new ComparisonFolder().write(comparison, before.read(), after.read(), out, bars);
+            ComparisonFolder.Films films = new ComparisonFolder.Films(before.read(), after.read());
+            new ComparisonFolder().write(comparison, films, out, forWhom, bars);
         }
         if (!talk.quiet()) {
             print(comparison, spec.commandLine().getOut());

@@ -2,12 +2,9 @@ package bendline.cli;
 
 import bendline.body.Faces;
 import bendline.report.MarkedOptions;
-import bendline.report.Reader;
 import bendline.report.ReportOptions;
 import java.time.LocalDate;
-import java.util.IllformedLocaleException;
-import java.util.Locale;
-import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -24,18 +21,8 @@ final class ReportChoices {
             description = "Write report.pdf too: the same on A4 pages, with text that can be searched.")
     private boolean pdf;
 
-    @Option(
-            names = "--yards",
-            description = "Put yards, feet, ounces and pounds beside the metric units in the report's sentences.")
-    private boolean yards;
-
-    @Option(
-            names = "--locale",
-            paramLabel = "TAG",
-            description =
-                    "How the reader of the report writes numbers and dates, for example en-GB or de-DE; without it,"
-                            + " as this computer does. The report's language stays English.")
-    private @Nullable String locale;
+    @Mixin
+    private ReaderOptions reader;
 
     @Option(
             names = "--stroke-slower",
@@ -48,26 +35,13 @@ final class ReportChoices {
     private boolean bendPanel;
 
     ReportOptions toOptions(Faces veiled) {
-        return new ReportOptions(veiled, new Reader(reader(), yards), pdf, marked(), LocalDate.now());
+        return new ReportOptions(veiled, reader.toReader(), pdf, marked(), LocalDate.now());
     }
 
     /** Complains of what can't be, before work is put into an analysis. */
     void check() {
-        reader();
+        reader.toReader();
         marked();
-    }
-
-    private Locale reader() {
-        if (locale == null) {
-            return Locale.getDefault(Locale.Category.FORMAT);
-        }
-        try {
-            return new Locale.Builder().setLanguageTag(locale.replace('_', '-')).build();
-        } catch (IllformedLocaleException e) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "\"" + locale + "\" is no locale; write a language and a country, such as en-GB.");
-        }
     }
 
     private MarkedOptions marked() {

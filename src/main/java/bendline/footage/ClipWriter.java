@@ -50,7 +50,7 @@ public final class ClipWriter implements AutoCloseable {
         this.rate = new RateKeeper(settings.bitsPerSecond(), width * height * settings.nominalRate());
         this.group = newGroup();
         this.file = openFile(file, group, settings);
-        this.picture = new YuvFrame(width, height);
+        this.picture = new YuvFrame(width, height, settings.swift());
         this.packet = avcodec.av_packet_alloc();
     }
 

@@ -9,9 +9,16 @@ package bendline.footage;
  * @param displayRotationDegrees clockwise turn a player is told to apply: 0, 90, 180 or 270
  * @param captureRate frames per second to tag as the capture rate the way Android phones do; 0 for no tag
  * @param keyframeEvery frames from one whole picture to the next, 1–1000
+ * @param swift for somebody who waits: the picture is encoded in two halves side by side, and of four pixels that share a colour
+ *     one tells it, which gives the colours of a decoded clip back as they were
  */
 public record ClipWriterSettings(
-        double nominalRate, int bitsPerSecond, int displayRotationDegrees, double captureRate, int keyframeEvery) {
+        double nominalRate,
+        int bitsPerSecond,
+        int displayRotationDegrees,
+        double captureRate,
+        int keyframeEvery,
+        boolean swift) {
 
     /** Checks the ranges. */
     public ClipWriterSettings {
@@ -26,6 +33,18 @@ public record ClipWriterSettings(
                 "capture rate 0 or 1 to 10000",
                 captureRate);
         require(keyframeEvery >= 1 && keyframeEvery <= 1000, "a keyframe every 1 to 1000 frames", keyframeEvery);
+    }
+
+    /** Not in haste. */
+    public ClipWriterSettings(
+            double nominalRate, int bitsPerSecond, int displayRotationDegrees, double captureRate, int keyframeEvery) {
+        this(nominalRate, bitsPerSecond, displayRotationDegrees, captureRate, keyframeEvery, false);
+    }
+
+    /** The same for somebody who waits. */
+    public ClipWriterSettings inHaste() {
+        return new ClipWriterSettings(
+                nominalRate, bitsPerSecond, displayRotationDegrees, captureRate, keyframeEvery, true);
     }
 
     /** Upright, no capture tag, a keyframe every half second. */

@@ -12,6 +12,9 @@ import org.bytedeco.ffmpeg.global.avutil;
 /** An H.264 encoder for one group of pictures at one quantiser; it never drops a frame. */
 final class H264Group implements AutoCloseable {
 
+    /** Parts of a picture encoded side by side: a phone's decoder plays any number, two fill a small computer. */
+    private static final int HALVES = 2;
+
     private final AVCodecContext context;
 
     H264Group(int width, int height, ClipWriterSettings settings, int clock, int quantiser) throws IOException {
@@ -29,6 +32,9 @@ final class H264Group implements AutoCloseable {
         context.colorspace(avutil.AVCOL_SPC_BT709).color_primaries(avutil.AVCOL_PRI_BT709);
         context.color_trc(avutil.AVCOL_TRC_BT709).color_range(avutil.AVCOL_RANGE_MPEG);
         context.flags(context.flags() | avcodec.AV_CODEC_FLAG_GLOBAL_HEADER);
+        if (settings.swift()) {
+            context.thread_count(HALVES).slices(HALVES);
+        }
         AVDictionary options = new AVDictionary(null);
         avutil.av_dict_set(options, "allow_skip_frames", "0", 0);
         avutil.av_dict_set(options, "rc_mode", "quality", 0);

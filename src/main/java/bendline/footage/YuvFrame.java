@@ -25,21 +25,22 @@ final class YuvFrame implements AutoCloseable {
     private final IntPointer strides = new IntPointer(4);
     private final BufferedImage scratch;
 
-    YuvFrame(int width, int height) throws IOException {
+    /** @param swift whether one of four pixels tells their colour instead of all, without exact rounding */
+    YuvFrame(int width, int height, boolean swift) throws IOException {
         this.width = width;
         this.height = height;
         this.frame = avutil.av_frame_alloc();
         frame.format(avutil.AV_PIX_FMT_YUV420P).width(width).height(height);
         frame.colorspace(avutil.AVCOL_SPC_BT709).color_range(avutil.AVCOL_RANGE_MPEG);
         Native.check(avutil.av_frame_get_buffer(frame, 0), "take memory for a " + width + "x" + height + " frame");
-        this.scaler = scaler(width, height);
+        this.scaler = scaler(width, height, swift);
         this.source = new BytePointer((long) width * height * 3 + 64);
         this.planes.put(0, source);
         this.strides.put(0, width * 3);
         this.scratch = new BufferedImage(width, height, BufferedImage.TYPE_3BYTE_BGR);
     }
 
-    private static SwsContext scaler(int width, int height) {
+    private static SwsContext scaler(int width, int height, boolean swift) {
         SwsContext s = swscale.sws_getContext(
                 width,
                 height,
@@ -47,7 +48,7 @@ final class YuvFrame implements AutoCloseable {
                 width,
                 height,
                 avutil.AV_PIX_FMT_YUV420P,
-                swscale.SWS_BICUBIC | swscale.SWS_ACCURATE_RND,
+                swift ? swscale.SWS_POINT : swscale.SWS_BICUBIC | swscale.SWS_ACCURATE_RND,
                 null,
                 null,
                 (DoublePointer) null);

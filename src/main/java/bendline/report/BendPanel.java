@@ -15,10 +15,10 @@ import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
+import java.util.Collections;
 import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 
 /**
  * The panel beside the marked clip: the blank's curve of the frame in thick, the curves before it thin, seen square to the
@@ -31,8 +31,9 @@ final class BendPanel {
     /** Earlier curves that stay to be seen. */
     private static final int TRAIL = 14;
 
-    private final Map<Integer, Map<Integer, BendArc>> arcs = new LinkedHashMap<>();
-    private final Map<Integer, double[]> boxes = new LinkedHashMap<>();
+    /** Curves by frame, by number of the cast, where they stand on the panel: the same in every frame, so laid out once. */
+    private final Map<Integer, NavigableMap<Integer, Curve>> curves = new TreeMap<>();
+
     private final int width;
     private final int height;
     private final int fontSize;
@@ -44,11 +45,28 @@ final class BendPanel {
         analysis.casts().forEach(c -> add(c.stroke()));
     }
 
+    /**
+     * A curve on the panel.
+     *
+     * @param path its line
+     * @param tip its end
+     */
+    private record Curve(Shape path, Point tip) {}
+
     private void add(Stroke stroke) {
-        Map<Integer, BendArc> byFrame = new LinkedHashMap<>();
+        double[] box = box(stroke);
+        NavigableMap<Integer, Curve> byFrame = new TreeMap<>();
+        for (BendArc arc : stroke.bend().arcs()) {
+            Polyline line = placed(arc.line(), box, stroke.castsTo());
+            byFrame.put(arc.frame(), new Curve(path(line), line.last()));
+        }
+        curves.put(stroke.number(), byFrame);
+    }
+
+    /** Least x and y and most x and y of all curves and the hand. */
+    private static double[] box(Stroke stroke) {
         double[] box = {0, 0, 0, 0};
         for (BendArc arc : stroke.bend().arcs()) {
-            byFrame.put(arc.frame(), arc);
             for (Point p : arc.line().points()) {
                 box[0] = Math.min(box[0], p.x());
                 box[1] = Math.min(box[1], p.y());
@@ -56,8 +74,7 @@ final class BendPanel {
                 box[3] = Math.max(box[3], p.y());
             }
         }
-        arcs.put(stroke.number(), byFrame);
-        boxes.put(stroke.number(), box);
+        return box;
     }
 
     /**
@@ -69,43 +86,42 @@ final class BendPanel {
     void paint(Graphics2D g, Stroke stroke, int frame, double compression) {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        Map<Integer, BendArc> all = arcs.getOrDefault(stroke.number(), Map.of());
-        List<BendArc> before = new ArrayList<>(all.values());
-        before.removeIf(a -> a.frame() >= frame);
-        int from = Math.max(0, before.size() - TRAIL);
-        for (BendArc arc : before.subList(from, before.size())) {
-            line(g, placed(arc.line(), stroke), FAINT, 0.06 * fontSize);
-        }
-        BendArc now = all.get(frame);
+        NavigableMap<Integer, Curve> all = curves.getOrDefault(stroke.number(), Collections.emptyNavigableMap());
+        all.headMap(frame, false).descendingMap().values().stream()
+                .limit(TRAIL)
+                .forEach(c -> line(g, c.path(), FAINT, 0.06 * fontSize));
+        Curve now = all.get(frame);
         if (now != null) {
-            Polyline line = placed(now.line(), stroke);
-            line(g, line, PictureColours.BLANK, 0.2 * fontSize);
-            dot(g, line.last());
+            line(g, now.path(), PictureColours.BLANK, 0.2 * fontSize);
+            dot(g, now.tip());
         }
         bar(g, compression);
         words(g, now != null);
     }
 
     /** From the plane of the cast into the panel, the same for every frame. */
-    private Polyline placed(Polyline line, Stroke stroke) {
-        double[] box = boxes.get(stroke.number());
+    private Polyline placed(Polyline line, double[] box, Side castsTo) {
         double room = 1.5 * fontSize;
         double usable = height - 5 * fontSize;
         double scale = Math.min(
                 (width - 2 * room) / Math.max(1e-6, box[2] - box[0]), usable / Math.max(1e-6, box[3] - box[1]));
         double left = (width - scale * (box[2] - box[0])) / 2;
         // The plane's x runs towards the water; beside the picture it must run the way it does there.
-        boolean right = stroke.castsTo() == Side.RIGHT;
+        boolean right = castsTo == Side.RIGHT;
         return line.map(p -> {
             double x = left + scale * (p.x() - box[0]);
             return new Point(right ? x : width - x, 2.2 * fontSize + scale * (box[3] - p.y()));
         });
     }
 
-    private static void line(Graphics2D g, Polyline line, Color colour, double pen) {
+    private static Path2D path(Polyline line) {
         Path2D path = new Path2D.Double();
         path.moveTo(line.first().x(), line.first().y());
         line.points().forEach(p -> path.lineTo(p.x(), p.y()));
+        return path;
+    }
+
+    private static void line(Graphics2D g, Shape path, Color colour, double pen) {
         g.setColor(colour);
         g.setStroke(new BasicStroke((float) Math.max(1, pen), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         g.draw(path);

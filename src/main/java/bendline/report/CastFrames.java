@@ -68,12 +68,17 @@ final class CastFrames {
         String butt = Double.isFinite(angle) ? Words.of(", butt %.0f°", angle) : "";
         List<String> names = known().stream()
                 .filter(e -> e.frame() == frame)
-                .map(e -> Words.of(
-                        "%s, %.3f s ± %.0f ms", EventWords.label(e.kind()), e.seconds(), 1000 * e.plusMinusSeconds()))
+                .map(e -> EventWords.label(e.kind()) + ", " + when(e))
                 .toList();
         return names.isEmpty()
                 ? Words.of("Frame %d, %.3f s%s", frame, analysis.info().times().get(frame), butt)
                 : String.join("; ", names) + butt;
+    }
+
+    /** With as many digits as it is known to. */
+    private static String when(Event e) {
+        String number = "%." + Math.min(3, Words.decimals(e.plusMinusSeconds())) + "f";
+        return Words.of(number + " ± " + number + " s", e.seconds(), e.plusMinusSeconds());
     }
 
     private List<Event> known() {

@@ -172,7 +172,7 @@ final class CastSections {
         html.close().close().open("tbody");
         for (Measure m : known) {
             html.open("tr").leaf("th", Words.capital(m.label()), "scope", "row");
-            html.leaf("td", Words.measured(m), "class", "number").leaf("td", m.basis(), "class", "basis");
+            html.leaf("td", Words.measured(m), "class", "number").leaf("td", EventWords.spoken(m.basis()), "class", "basis");
             html.close();
         }
         html.close().close().close().close();
@@ -188,7 +188,7 @@ final class CastSections {
         }
         s.measures().stream()
                 .filter(m -> m.value() == null)
-                .forEach(m -> rows.add(new String[] {Words.capital(m.label()), m.basis()}));
+                .forEach(m -> rows.add(new String[] {Words.capital(m.label()), EventWords.spoken(m.basis())}));
         if (rows.isEmpty()) {
             return;
         }

@@ -25,13 +25,33 @@ public final class ComparisonFolder {
      */
     public void write(Comparison comparison, List<ReadCast> a, List<ReadCast> b, Path out, Progress progress)
             throws IOException {
+        write(comparison, new Films(a, b), out, Reader.PLAIN, progress);
+    }
+
+    /**
+     * The casts that were filmed.
+     *
+     * @param a of set A
+     * @param b of set B
+     */
+    public record Films(List<ReadCast> a, List<ReadCast> b) {}
+
+    /**
+     * The same for a reader.
+     *
+     * @throws OutputFolderException where the folder can't be used
+     * @throws IOException where writing failed half way; nothing is left behind
+     */
+    public void write(Comparison comparison, Films films, Path out, Reader reader, Progress progress)
+            throws IOException {
         try (OutputFolder folder = OutputFolder.beside(out)) {
             Path in = folder.staging();
             Files.createDirectory(in.resolve("charts"));
             Files.createDirectory(in.resolve("frames"));
             Files.writeString(in.resolve("comparison.json"), new ComparisonJson().write(comparison));
-            ComparisonPictures pictures = pictures(comparison, a, b, in, progress);
-            Files.writeString(in.resolve("comparison.html"), new ComparisonPage(comparison, pictures).write());
+            ComparisonPictures pictures = pictures(comparison, films.a(), films.b(), in, progress);
+            Files.writeString(
+                    in.resolve("comparison.html"), new ComparisonPage(comparison, pictures, reader).write());
             folder.publish();
         }
     }

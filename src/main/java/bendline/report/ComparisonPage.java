@@ -17,11 +17,12 @@ final class ComparisonPage {
 
     private final Comparison c;
     private final ComparisonPictures pictures;
-    private final Html html = new Html();
+    private final Html html;
 
-    ComparisonPage(Comparison comparison, ComparisonPictures pictures) {
+    ComparisonPage(Comparison comparison, ComparisonPictures pictures, Reader reader) {
         this.c = comparison;
         this.pictures = pictures;
+        this.html = new Html(reader, false);
     }
 
     /** The page. */
@@ -33,7 +34,7 @@ final class ComparisonPage {
         html.single("meta", "http-equiv", "Content-Security-Policy", "content", RULES);
         html.single("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         html.single("meta", "name", "color-scheme", "content", "light dark");
-        html.leaf("title", c.a().label() + " against " + c.b().label() + " – Bendline");
+        html.name("title", c.a().label() + " against " + c.b().label() + " – Bendline");
         html.open("style").raw(styleSheet()).close();
         html.close();
         html.open("body");
@@ -71,7 +72,7 @@ final class ComparisonPage {
     private void top() {
         html.open("section", "class", "top");
         html.open("div", "class", "head");
-        html.leaf("p", "A: " + c.a().label() + " · B: " + c.b().label(), "class", "kicker");
+        html.name("p", "A: " + c.a().label() + " · B: " + c.b().label(), "class", "kicker");
         html.leaf("h1", CompareWords.headline(c));
         html.close();
         html.open("div", "class", "words");
@@ -119,7 +120,7 @@ final class ComparisonPage {
             html.text(Words.capital(d.label()) + " ");
             html.leaf("span", CompareWords.verdict(d), "class", "verdict");
             html.close();
-            html.raw(DotRows.draw(d));
+            html.raw(html.reader().drawn(DotRows.draw(d)));
             html.leaf("p", CompareWords.difference(d) + ".", "class", "by");
             CompareWords.says(d).forEach(s -> html.leaf("p", s));
             html.close();
@@ -173,8 +174,8 @@ final class ComparisonPage {
         html.leaf("h2", "The casts");
         html.open("dl");
         for (CastSet set : List.of(c.a(), c.b())) {
-            html.leaf("dt", (set == c.a() ? "A: " : "B: ") + set.label());
-            html.leaf(
+            html.name("dt", (set == c.a() ? "A: " : "B: ") + set.label());
+            html.name(
                     "dd",
                     String.join(" · ", set.casts().stream().map(x -> x.name()).toList()));
         }

@@ -36,13 +36,7 @@ final class ComparisonPicturesSection {
     private void chart(String heading, List<String> drawings, String caption) {
         html.open("section");
         html.leaf("h2", heading);
-        html.open("figure", "class", "chart");
-        html.open("div", "class", ChartSize.WIDE.id())
-                .raw(Palette.themed(drawings.get(0)))
-                .close();
-        html.open("div", "class", ChartSize.NARROW.id())
-                .raw(Palette.themed(drawings.get(1)))
-                .close();
+        ChartFigure.open(html, drawings.get(0), drawings.get(1));
         html.leaf("figcaption", caption);
         html.close().close();
     }

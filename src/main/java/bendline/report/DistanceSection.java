@@ -5,6 +5,7 @@ import bendline.flight.Change.Kind;
 import bendline.flight.Gain;
 import bendline.flight.Outlook;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** How far the cast should go, where more metres are, and what that was worked out with. */
@@ -12,6 +13,9 @@ final class DistanceSection {
 
     /** Steps shown side by side. */
     private static final int SIDE_BY_SIDE = 3;
+
+    /** A nought has no sign. */
+    private static final Pattern NOUGHT = Pattern.compile("(?<![\\w.])[+-]0(?![\\d.])");
 
     private final Outlook outlook;
     private final String key;
@@ -105,7 +109,7 @@ final class DistanceSection {
     }
 
     private static String minus(String text) {
-        return text.replace('-', '−');
+        return NOUGHT.matcher(text).replaceAll("0").replace('-', '−');
     }
 
     private void gains() {

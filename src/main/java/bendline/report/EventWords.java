@@ -2,6 +2,7 @@ package bendline.report;
 
 import bendline.stroke.EventKind;
 import java.util.List;
+import java.util.Locale;
 
 /** What the moments of a cast are called in front of people. */
 final class EventWords {
@@ -33,6 +34,18 @@ final class EventWords {
     /** Number and name. */
     static String label(EventKind kind) {
         return number(kind) + " " + name(kind);
+    }
+
+    /** What a measure rests on, the moments in it named as people know them. */
+    static String spoken(String basis) {
+        String out = basis;
+        for (EventKind kind : EventKind.values()) {
+            // A name of one word is plain English already, and stands in sentences of its own.
+            if (!kind.id().equals(kind.id().toLowerCase(Locale.ROOT))) {
+                out = out.replaceAll("\\b" + kind.id() + "\\b", "“" + name(kind) + "”");
+            }
+        }
+        return out;
     }
 
     /** How the moment is defined. */

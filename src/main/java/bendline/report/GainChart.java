@@ -4,6 +4,7 @@ import bendline.flight.Change.Kind;
 import bendline.flight.Gain;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
+import java.awt.font.FontRenderContext;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -131,12 +132,12 @@ final class GainChart {
     private static List<String> wrapped(Gain g, ChartSize size) {
         String text = Words.capital(g.change().label()) + " ("
                 + g.change().kind().id() + ", " + g.change().effort().words() + ")";
-        java.awt.FontMetrics metrics = new org.jfree.svg.SVGGraphics2D(10, 10).getFontMetrics(size.font());
+        FontRenderContext context = new FontRenderContext(null, true, true);
         List<String> out = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.split(" ", -1)) {
             // A tenth is kept free: the reader's font may be wider than ours.
-            if (line.length() > 0 && 1.1 * metrics.stringWidth(line + " " + word) > size.width()) {
+            if (line.length() > 0 && 1.1 * size.font().getStringBounds(line + " " + word, context).getWidth() > size.width()) {
                 out.add(line.toString());
                 line.setLength(0);
             }

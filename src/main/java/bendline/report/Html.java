@@ -101,12 +101,17 @@ public final class Html {
         return this;
     }
 
-    /** A heading of this level with the sign of a part that can be folded away; on paper it is open. */
+    /**
+     * A heading of this level with the sign of a part that can be folded away; on paper it is open. What is folded stands behind its
+     * heading, not inside it: browsers leave out of a print what lies in a closed {@code details}, a style sheet can't bring it back
+     * in all of them, and pages have no scripts.
+     */
     Html fold(String heading, String text) {
         if (paged) {
             return open("div", "class", "fold").leaf(heading, text);
         }
-        return open("details").open("summary").leaf(heading, text).close();
+        open("details").open("summary").leaf(heading, text).close().close();
+        return open("div", "class", "folded");
     }
 
     /** Markup that is known to be sound. */

@@ -64,14 +64,15 @@ final class MarkedClip implements AutoCloseable {
         double rate = Math.max(1, Math.min(1000, 1 / step));
         int bits = (int) Math.max(1e6, Math.min(4e7, BITS_PER_PIXEL * width * height * Math.min(rate, 60)));
         this.writer =
-                new BesideWriter(new ClipWriter(file, width, height, ClipWriterSettings.of(rate, bits)), width, height);
+                new BesideWriter(new ClipWriter(file, width, height, ClipWriterSettings.of(rate, bits).inHaste()), width, height);
     }
 
     /** Adds the next frame. */
     void add(Picture picture) throws IOException {
         Graphics2D g = writer.canvas().createGraphics();
         g.setColor(PictureColours.CASING);
-        g.fillRect(0, 0, width, height);
+        g.fillRect(0, pictureHeight, width, height - pictureHeight);
+        g.fillRect(pictureWidth, 0, width - pictureWidth, pictureHeight);
         g.drawImage(picture.image(), 0, 0, null);
         Graphics2D over = (Graphics2D) g.create(0, 0, pictureWidth, pictureHeight);
         painter.paint(over, picture.index(), Math.max(1, pictureWidth / 960.0));

@@ -100,8 +100,12 @@ public record Reader(Locale locale, boolean yards) {
     private static String converted(String number, Neighbour n) {
         int point = number.indexOf('.');
         int decimals = Math.max(0, (point < 0 ? 0 : number.length() - point - 1) + n.decimals());
+        double value = n.factor() * value(number);
+        // What isn't nothing must not become nothing by the coarser unit.
+        if (value != 0 && Math.abs(value) < 0.5 * Math.pow(10, -decimals)) {
+            decimals++;
+        }
         String sign = number.startsWith("+") ? "+" : "";
-        return sign
-                + Words.of("%." + decimals + "f", n.factor() * value(number)).replace('-', '−');
+        return sign + Words.of("%." + decimals + "f", value).replace('-', '−');
     }
 }

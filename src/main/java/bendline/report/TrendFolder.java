@@ -36,11 +36,11 @@ public final class TrendFolder {
                     + Words.of(" in the middle of %d casts", o.readings().size())
                     + (Double.isFinite(o.sd()) ? ", scatter " + value(o.sd()) : ""));
         }
-        out.addAll(sentences());
+        out.addAll(sentences(Reader.PLAIN));
         return out;
     }
 
-    private List<String> sentences() {
+    private List<String> sentences(Reader reader) {
         List<String> out = new ArrayList<>();
         if (Double.isFinite(trend.perMonth())) {
             out.add("In 30 days it " + (trend.moves() ? "moves by " : "moves, if at all, by ") + value(trend.perMonth())
@@ -52,21 +52,21 @@ public final class TrendFolder {
                 .ifPresent(b -> out.add("Farthest measured: " + value(b.value()) + ", cast "
                         + b.cast().name() + "."));
         if (!ahead.isEmpty()) {
-            out.add(ahead(ahead.get(ahead.size() - 1)));
+            out.add(ahead(ahead.get(ahead.size() - 1), reader));
         }
         return out;
     }
 
-    private String ahead(Forecast f) {
+    private String ahead(Forecast f, Reader reader) {
         if (!Double.isFinite(f.value())) {
-            return "For " + f.day() + " nothing can be told: " + f.says() + ".";
+            return "For " + reader.date(f.day()) + " nothing can be told: " + f.says() + ".";
         }
         String chance = Double.isFinite(f.chance()) && target != null
                 ? Words.of(
                         " The chance that a session's mean then reaches %s is about %.0f %%.",
                         value(target), 100 * f.chance())
                 : "";
-        return "For " + f.day() + ", " + f.says() + ": " + value(f.value()) + ", in 19 of 20 such forecasts between "
+        return "For " + reader.date(f.day()) + ", " + f.says() + ": " + value(f.value()) + ", in 19 of 20 such forecasts between "
                 + value(f.low()) + " and " + value(f.high()) + "." + chance;
     }
 
@@ -77,17 +77,18 @@ public final class TrendFolder {
     /**
      * Writes {@code trend.html} into a folder that appears whole or not at all.
      *
+     * @param reader whom the page is for
      * @throws IOException where writing failed; nothing is left behind
      */
-    public void write(Path out) throws IOException {
+    public void write(Path out, Reader reader) throws IOException {
         try (OutputFolder folder = OutputFolder.beside(out)) {
-            Files.writeString(folder.staging().resolve("trend.html"), page());
+            Files.writeString(folder.staging().resolve("trend.html"), page(reader));
             folder.publish();
         }
     }
 
-    private String page() {
-        Html html = new Html();
+    private String page(Reader reader) {
+        Html html = new Html(reader, false);
         html.raw("<!DOCTYPE html>\n");
         html.open("html", "lang", "en").open("head");
         html.single("meta", "charset", "utf-8");
@@ -97,13 +98,13 @@ public final class TrendFolder {
         html.open("style").raw(ComparisonPage.styleSheet()).close();
         html.close().open("body").open("main");
         html.open("section").leaf("h1", Words.capital(trend.label()) + " over sessions");
-        sentences().forEach(s -> html.leaf("p", s));
+        sentences(reader).forEach(s -> html.leaf("p", s));
         if (Lettering.works() && !trend.outings().isEmpty()) {
-            html.open("figure", "class", "chart");
-            for (ChartSize size : ChartSize.values()) {
-                String svg = new TrendChart(trend, ahead, target).svg(size, "trend-" + size.id(), trend.label());
-                html.open("div", "class", size.id()).raw(Palette.themed(svg)).close();
-            }
+            TrendChart chart = new TrendChart(trend, ahead, target);
+            ChartFigure.open(
+                    html,
+                    chart.svg(ChartSize.WIDE, "trend-wide", trend.label()),
+                    chart.svg(ChartSize.NARROW, "trend-narrow", trend.label()));
             html.leaf(
                     "figcaption",
                     "Rings: casts. Bars: means of sessions. Band: where a session's mean lies 19 times of 20, if it goes on as"
@@ -122,7 +123,7 @@ public final class TrendFolder {
         List.of("Session", "Mean", "Casts and scatter").forEach(h -> html.leaf("th", h, "scope", "col"));
         html.close().close().open("tbody");
         for (Outing o : trend.outings()) {
-            html.open("tr").leaf("th", o.session(), "scope", "row");
+            html.open("tr").name("th", o.session(), "scope", "row");
             html.leaf("td", value(o.mean()), "class", "number");
             html.leaf(
                     "td",

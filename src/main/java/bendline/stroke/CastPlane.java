@@ -78,10 +78,8 @@ record CastPlane(
         String basis = enough
                 ? String.format(
                         Locale.ROOT,
-                        "the phone taken to stand %.0f° from square and tilted by %.0f°, since the rod's length then stays the"
-                                + " same within %.1f %% instead of %.1f %% in %d frames",
-                        Math.toDegrees(Math.abs(best[0])),
-                        Math.toDegrees(Math.abs(best[1])),
+                        "how the phone stood to the cast is taken out, so that the rod's length stays the same within %.1f %%"
+                                + " instead of %.1f %% in %d frames",
                         100 * after,
                         100 * before,
                         blanks.length)

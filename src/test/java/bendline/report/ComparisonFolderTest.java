@@ -8,6 +8,9 @@ import bendline.compare.CastSet;
 import bendline.compare.Comparer;
 import bendline.compare.Comparison;
 import bendline.compare.Condition;
+import bendline.compare.Reading;
+import bendline.compare.SessionTrend;
+import bendline.compare.SessionTrend.Outing;
 import bendline.compare.StillAir;
 import bendline.footage.ClipInfo;
 import bendline.footage.Footage;
@@ -20,6 +23,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -35,6 +39,7 @@ class ComparisonFolderTest {
 
     private static Path out;
     private static Comparison comparison;
+    private static String german;
 
     @BeforeAll
     static void writeOnce() throws IOException {
@@ -45,6 +50,11 @@ class ComparisonFolderTest {
         out = temp.resolve("out");
         List<ReadCast> six = List.of(read, read, read, read, read, read);
         new ComparisonFolder().write(comparison, six, six, out, Progress.SILENT);
+        german = new ComparisonPage(
+                        comparison,
+                        new ComparisonPictures(List.of(), List.of(), List.of(), List.of(), "", "", false),
+                        new Reader(Locale.GERMANY, true))
+                .write();
     }
 
     /** Six casts a set; in B the rod falls less and the rig is lighter. */
@@ -90,6 +100,34 @@ class ComparisonFolderTest {
                         "Not to be put down to technique alone: the weight of the rig as cast changed at the same time.")
                 .contains("All of A was cast before B in one session");
         assertThat(page).doesNotContain("<script", "<link", "@import", "<iframe");
+    }
+
+    @Test
+    void thePageWritesNumbersAsItsReaderDoes() throws IOException {
+        assertThat(Files.readString(out.resolve("comparison.html"))).contains("(99.8 %)").doesNotContain("oz)");
+        assertThat(german.replace('\u00a0', ' '))
+                .contains("(99,8 %)", "90 g (3,2 oz) in A, 60 g (2,1 oz) in B", "<title>held &amp; &lt;low&gt; against")
+                .doesNotContain("(99.8 %)");
+    }
+
+    @Test
+    void aTrendIsWrittenForItsReaderAndForTheConsoleAsEver() throws IOException {
+        Cast cast = comparison.a().casts().get(0);
+        List<Outing> outings = new ArrayList<>();
+        for (int i = 0; i < 5; i++) {
+            LocalDate day = LocalDate.of(2026, 3, 1).plusDays(20L * i);
+            outings.add(new Outing(
+                    "day 1." + i, day, List.of(new Reading(cast, 60.5 + i, 0.1), new Reading(cast, 61.5 + i, 0.1))));
+        }
+        SessionTrend trend = SessionTrend.of(Cast.DISTANCE, "distance", "m", outings);
+        TrendFolder folder = new TrendFolder(trend, List.of(trend.forecast(LocalDate.of(2026, 8, 1), 75.0)), 75.0);
+        folder.write(temp.resolve("trend"), new Reader(Locale.GERMANY, true));
+        String page = Files.readString(temp.resolve("trend/trend.html")).replace('\u00a0', ' ');
+        // 65.5 m are 71.63 yd of 0.9144 m.
+        assertThat(page).contains("For 01.08.2026", "65,5 m (71,6 yd)", "day 1.4").doesNotContain("65.5 m");
+        assertThat(String.join("\n", folder.lines()).replace('\u00a0', ' '))
+                .contains("For 2026-08-01", "65.5 m")
+                .doesNotContain("yd");
     }
 
     @Test

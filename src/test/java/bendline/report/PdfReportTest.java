@@ -57,6 +57,8 @@ class PdfReportTest {
                     .contains("The stroke, moment by moment", "What was looked for", "Not there", "Cannot tell")
                     .contains("Measured", "What could not be told", "Before you try it", "30 m (33 yd)")
                     .contains("25,0 ± 0,9°")
+                    .as("words inside the charts")
+                    .contains("m from the hand at the start", "Butt angle, °", "6 Most bend", "2,55")
                     .doesNotContain("25.0");
         }
     }

@@ -167,6 +167,6 @@ function headings() {
 
 // On paper nothing stays folded away.
 function unfolded() {
-  return [...document.querySelectorAll('details p, details dd, details td')].filter(e => !shown(e))
+  return [...document.querySelectorAll('.folded p, .folded dd, .folded td')].filter(e => !shown(e))
     .map(e => name(e) + ' is folded away');
 }
