@@ -52,15 +52,20 @@ final class ClipPages {
     Clip ownClip(Context ctx) {
         Clip clip = clip(ctx);
         Visitor v = Doorkeeper.visitor(ctx);
-        if (desk.entries(clip).stream().noneMatch(v::owns)) {
+        if (!owns(v, clip)) {
             throw new io.javalin.http.ForbiddenResponse("Only the clip's owner or a coach does that.");
         }
         return clip;
     }
 
+    /** Whether the visitor may change what is made of a clip. */
+    boolean owns(Visitor v, Clip c) {
+        return desk.entries(c).stream().anyMatch(v::owns);
+    }
+
     boolean sees(Visitor v, Clip c) {
         return v.seesAll()
-                || desk.entries(c).stream().anyMatch(v::owns)
+                || owns(v, c)
                 || membership.sharedWith(c.id()).contains(v.personId());
     }
 
@@ -173,7 +178,7 @@ final class ClipPages {
                 html.close();
             }
             html.close().close();
-            if (!s.busy() && desk.entries(c).stream().anyMatch(v::owns)) {
+            if (!s.busy() && owns(v, c)) {
                 Page.form(html, v, "/clips/" + c.id() + "/again", "inline", h -> h.leaf("button", "Analyse again"));
                 sharing(html, v, c);
             }

@@ -23,7 +23,7 @@ import java.util.Set;
 public final class WebServer implements AutoCloseable {
 
     private static final Set<String> SHEETS =
-            Set.of("web.css", "upload.js", "progress.js", "review.js", "pair.js", "mark.svg");
+            Set.of("web.css", "upload.js", "progress.js", "review.js", "timeline.js", "sketch.js", "pair.js", "mark.svg");
 
     private final ServeSettings settings;
     private final Javalin app;

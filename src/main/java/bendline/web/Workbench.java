@@ -56,7 +56,7 @@ public final class Workbench {
         }
         Order order = Order.parse(first);
         try (ClipSession session =
-                new Analyser().open(Footage.open(order.clip()), order.known().withMarks(order.marks()), progress())) {
+                new Analyser().open(Footage.open(order.clip()), order.known(), progress())) {
             followed(session.analysis(), order.followed());
             write(session.analysis(), order.place());
             pictures(session.analysis(), order.frames());
@@ -71,7 +71,7 @@ public final class Workbench {
 
     private void next(ClipSession session, Order order) throws IOException {
         try {
-            session.mark(order.marks(), progress());
+            session.mark(order.known().marks(), progress());
         } catch (SetupException e) {
             say("refused", e.getMessage());
             return;
