@@ -66,6 +66,9 @@ final class AnalyseCommand implements Callable<Integer> {
     private ReportChoices choices;
 
     @Mixin
+    private ReaderOptions readers;
+
+    @Mixin
     private SetupOptions setupOptions;
 
     @Mixin
@@ -85,11 +88,12 @@ final class AnalyseCommand implements Callable<Integer> {
                     spec.commandLine(), "The turn " + turnDegrees + " is not one of 0, 90, 180 and 270 degrees.");
         }
         choices.check();
+        readers.reader();
         CastFolder.check(out);
         talk.apply();
         try (Bars bars = json ? Bars.silent() : talk.bars()) {
             ClipAnalysis analysis = new Analyser().analyse(Footage.open(clip, turnDegrees), setup, bars);
-            new CastFolder().write(analysis, out, choices.toOptions(faces(analysis, bars)), bars);
+            new CastFolder().write(analysis, out, choices.toOptions(faces(analysis, bars), readers.reader()), bars);
             bars.close();
             tell(analysis);
         }

@@ -11,6 +11,7 @@ import bendline.book.Throw;
 import bendline.footage.Footage;
 import bendline.footage.FootageException;
 import bendline.report.CastFolder;
+import bendline.report.ReportOptions;
 import bendline.scene.Setup;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -62,7 +63,7 @@ final class BookAnalysis {
             Setup setup = ClipSetup.of(book, clip, entries);
             ClipAnalysis analysis = new Analyser().analyse(Footage.open(book.file(clip.file())), setup, bars);
             String place = book.placeForAnalysis();
-            new CastFolder().write(analysis, book.file(place), bars);
+            new CastFolder().write(analysis, book.file(place), ReportOptions.PLAIN.calling(clip.name()), bars);
             int casts = analysis.casts().size();
             book.analysed(clip, program(), place, casts);
             for (int i = entries.size() + 1; i <= casts && !entries.isEmpty(); i++) {

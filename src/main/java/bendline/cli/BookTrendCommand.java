@@ -1,5 +1,6 @@
 package bendline.cli;
 
+import bendline.book.BookCasts;
 import bendline.book.Entry;
 import bendline.book.PracticeBook;
 import bendline.book.Selection;
@@ -62,6 +63,9 @@ final class BookTrendCommand implements Callable<Integer> {
     private @Nullable Path out;
 
     @Mixin
+    private ReaderOptions readers;
+
+    @Mixin
     private BookOptions books;
 
     @Override
@@ -94,7 +98,7 @@ final class BookTrendCommand implements Callable<Integer> {
                 : remembered.map(Target::byDay).map(LocalDate::parse).orElse(null);
         SessionTrend trend =
                 SessionTrend.of(measure, named.label(), named.unit(), SessionTrend.outings(casts, measure));
-        TrendFolder folder = new TrendFolder(trend, ahead(trend, until, aim), aim);
+        TrendFolder folder = new TrendFolder(trend, ahead(trend, until, aim), aim, readers.reader());
         folder.lines().forEach(spec.commandLine().getOut()::println);
         if (out != null) {
             folder.write(out);

@@ -8,6 +8,7 @@ import bendline.compare.StillAir;
 import bendline.report.CastFolder;
 import bendline.report.ComparisonFolder;
 import bendline.report.ComparisonText;
+import bendline.report.Reader;
 import bendline.scene.Conditions;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -84,21 +85,25 @@ final class CompareCommand implements Callable<Integer> {
     private BookOptions books;
 
     @Mixin
+    private ReaderOptions readers;
+
+    @Mixin
     private TalkOptions talk;
 
     @Override
     public Integer call() throws IOException {
         Comparer comparer = comparer();
+        Reader reader = readers.reader();
         CastFolder.check(out);
         talk.apply();
         Path beside = out.resolveSibling(out.getFileName() + "-analyses");
-        SetReader reader =
+        SetReader sets =
                 new SetReader(spec, books, analyses == null ? beside : analyses, setup.toSetup(Conditions.NONE), talk);
-        GivenSet before = reader.read(a);
-        GivenSet after = reader.read(b);
+        GivenSet before = sets.read(a);
+        GivenSet after = sets.read(b);
         Comparison comparison = comparer.compare(before.set(), after.set());
         try (Bars bars = talk.bars()) {
-            new ComparisonFolder().write(comparison, before.read(), after.read(), out, bars);
+            new ComparisonFolder(reader).write(comparison, before.read(), after.read(), out, bars);
         }
         if (!talk.quiet()) {
             print(comparison, spec.commandLine().getOut());

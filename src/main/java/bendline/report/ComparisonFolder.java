@@ -12,6 +12,18 @@ import java.util.Optional;
 /** The folder that a comparison becomes. It appears whole under its name or not at all. */
 public final class ComparisonFolder {
 
+    private final Reader reader;
+
+    /** With points and metric units. */
+    public ComparisonFolder() {
+        this(Reader.PLAIN);
+    }
+
+    /** For a reader. */
+    public ComparisonFolder(Reader reader) {
+        this.reader = reader;
+    }
+
     /**
      * Writes {@code comparison.html}, {@code comparison.json}, {@code charts/}, {@code frames/} and {@code side-by-side.mp4}.
      *
@@ -31,7 +43,7 @@ public final class ComparisonFolder {
             Files.createDirectory(in.resolve("frames"));
             Files.writeString(in.resolve("comparison.json"), new ComparisonJson().write(comparison));
             ComparisonPictures pictures = pictures(comparison, a, b, in, progress);
-            Files.writeString(in.resolve("comparison.html"), new ComparisonPage(comparison, pictures).write());
+            Files.writeString(in.resolve("comparison.html"), new ComparisonPage(comparison, pictures, reader).write());
             folder.publish();
         }
     }

@@ -17,9 +17,10 @@ final class ComparisonPage {
 
     private final Comparison c;
     private final ComparisonPictures pictures;
-    private final Html html = new Html();
+    private final Html html;
 
-    ComparisonPage(Comparison comparison, ComparisonPictures pictures) {
+    ComparisonPage(Comparison comparison, ComparisonPictures pictures, Reader reader) {
+        this.html = new Html(reader);
         this.c = comparison;
         this.pictures = pictures;
     }

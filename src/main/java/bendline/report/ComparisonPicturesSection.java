@@ -38,10 +38,10 @@ final class ComparisonPicturesSection {
         html.leaf("h2", heading);
         html.open("figure", "class", "chart");
         html.open("div", "class", ChartSize.WIDE.id())
-                .raw(Palette.themed(drawings.get(0)))
+                .raw(Palette.themed(html.reader().drawn(drawings.get(0))))
                 .close();
         html.open("div", "class", ChartSize.NARROW.id())
-                .raw(Palette.themed(drawings.get(1)))
+                .raw(Palette.themed(html.reader().drawn(drawings.get(1))))
                 .close();
         html.leaf("figcaption", caption);
         html.close().close();

@@ -17,12 +17,15 @@ public final class TrendFolder {
     private final SessionTrend trend;
     private final List<Forecast> ahead;
     private final @Nullable Double target;
+    private final Reader reader;
 
     /**
      * @param ahead forecasts, the last one of the target's day; empty for none
      * @param target in the measure's unit; null for none
+     * @param reader how the page writes numbers
      */
-    public TrendFolder(SessionTrend trend, List<Forecast> ahead, @Nullable Double target) {
+    public TrendFolder(SessionTrend trend, List<Forecast> ahead, @Nullable Double target, Reader reader) {
+        this.reader = reader;
         this.trend = trend;
         this.ahead = List.copyOf(ahead);
         this.target = target;
@@ -87,7 +90,7 @@ public final class TrendFolder {
     }
 
     private String page() {
-        Html html = new Html();
+        Html html = new Html(reader);
         html.raw("<!DOCTYPE html>\n");
         html.open("html", "lang", "en").open("head");
         html.single("meta", "charset", "utf-8");
@@ -102,7 +105,7 @@ public final class TrendFolder {
             html.open("figure", "class", "chart");
             for (ChartSize size : ChartSize.values()) {
                 String svg = new TrendChart(trend, ahead, target).svg(size, "trend-" + size.id(), trend.label());
-                html.open("div", "class", size.id()).raw(Palette.themed(svg)).close();
+                html.open("div", "class", size.id()).raw(Palette.themed(reader.drawn(svg))).close();
             }
             html.leaf(
                     "figcaption",

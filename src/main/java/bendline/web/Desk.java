@@ -16,9 +16,12 @@ import org.jspecify.annotations.Nullable;
 final class Desk {
 
     private final PracticeBook book;
+    private final FrameShelf frames;
 
-    Desk(PracticeBook book) {
+    /** @param mostPicturesBytes what the pictures to step through may take altogether */
+    Desk(PracticeBook book, long mostPicturesBytes) {
         this.book = book;
+        this.frames = new FrameShelf(book.file("cache/frames"), mostPicturesBytes);
     }
 
     Optional<Clip> clip(String id) {
@@ -44,8 +47,9 @@ final class Desk {
                 .filter(Files::isDirectory);
     }
 
-    Path frames(String clipId) {
-        return book.file("cache/frames").resolve(clipId);
+    /** The pictures of all clips. */
+    FrameShelf frames() {
+        return frames;
     }
 
     Path followed(String clipId) {
@@ -54,10 +58,11 @@ final class Desk {
 
     Order order(Clip clip) {
         return new Order(
+                clip.name(),
                 book.file(clip.file()),
                 followed(clip.id()),
                 book.file(book.placeForAnalysis()),
-                frames(clip.id()),
+                frames.of(clip.id()),
                 ClipSetup.of(book, clip, entries(clip)));
     }
 

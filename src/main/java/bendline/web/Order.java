@@ -17,17 +17,19 @@ import org.jspecify.annotations.Nullable;
 /**
  * One line to a workbench: what to look at, where to put what comes of it, what counts.
  *
+ * @param name what people call the clip
  * @param clip the file
  * @param followed the file for what was followed
  * @param place the folder for the report
  * @param frames the folder for pictures to step through
  * @param known lengths and mass of the kit, and what people corrected
  */
-record Order(Path clip, Path followed, Path place, Path frames, Setup known) {
+record Order(String name, Path clip, Path followed, Path place, Path frames, Setup known) {
 
     String line() {
         return String.join(
                 "\t",
+                name.replaceAll("\\s", " "),
                 clip.toString(),
                 followed.toString(),
                 place.toString(),
@@ -42,13 +44,13 @@ record Order(Path clip, Path followed, Path place, Path frames, Setup known) {
     static Order parse(String line) {
         String[] f = line.split("\t", -1);
         List<Mark> marks = new ArrayList<>();
-        for (String m : f[8].split(";")) {
+        for (String m : f[9].split(";")) {
             if (!m.isEmpty()) {
                 marks.add(mark(m));
             }
         }
-        Setup known = new Setup(value(f[4]), value(f[5]), value(f[6]), value(f[7]), null, null, marks);
-        return new Order(Path.of(f[0]), Path.of(f[1]), Path.of(f[2]), Path.of(f[3]), known);
+        Setup known = new Setup(value(f[5]), value(f[6]), value(f[7]), value(f[8]), null, null, marks);
+        return new Order(f[0], Path.of(f[1]), Path.of(f[2]), Path.of(f[3]), Path.of(f[4]), known);
     }
 
     private static String number(@Nullable Double value) {

@@ -44,14 +44,14 @@ final class ReviewPages {
 
     void page(Context ctx) {
         Clip c = clips.clip(ctx);
-        Path frames = desk.frames(c.id());
-        if (!Files.isDirectory(frames) || !Files.isRegularFile(desk.followed(c.id()))) {
+        if (!Files.isDirectory(desk.frames().of(c.id())) || !Files.isRegularFile(desk.followed(c.id()))) {
             if (!queue.standing(c.id()).busy()) {
                 queue.ask(c.id());
             }
             ctx.redirect("/clips/" + c.id());
             return;
         }
+        desk.frames().looked(c.id());
         Visitor v = Doorkeeper.visitor(ctx);
         ctx.html(new ReviewPage(c, v, clips.owns(v, c)).write(talk(ctx, c)));
     }
@@ -75,7 +75,7 @@ final class ReviewPages {
 
     void frame(Context ctx) {
         String n = ctx.pathParam("n");
-        Path file = desk.frames(clips.clip(ctx).id()).resolve(n);
+        Path file = desk.frames().of(clips.clip(ctx).id()).resolve(n);
         if (!n.matches("\\d{1,6}\\.jpg") || !Files.isRegularFile(file)) {
             throw new NotFoundResponse("There is no picture of that frame.");
         }
