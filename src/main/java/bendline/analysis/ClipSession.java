@@ -46,7 +46,7 @@ public final class ClipSession implements AutoCloseable {
         TraceSession trace = TraceSession.open(
                 footage,
                 read,
-                setup,
+                setup.withMarks(ofParts(setup.marks())),
                 f -> progress.at("Following the rod", f),
                 sight -> progress.firstLook(FirstLook.of(read, sight, setup)));
         try {
@@ -71,9 +71,17 @@ public final class ClipSession implements AutoCloseable {
     public ClipAnalysis mark(List<Mark> marks, Progress progress) {
         new MarkCheck(read).check(marks);
         setup = setup.withMarks(marks);
-        trace.mark(marks, f -> progress.at("Following the rod from the marks", f));
+        List<Mark> parts = ofParts(marks);
+        if (!parts.equals(trace.marks())) {
+            trace.mark(parts, f -> progress.at("Following the rod from the marks", f));
+        }
         analysis = told(progress);
         return analysis;
+    }
+
+    /** Where moments are is no matter of following the rod. */
+    private static List<Mark> ofParts(List<Mark> marks) {
+        return marks.stream().filter(Mark::tellsOfParts).toList();
     }
 
     private ClipAnalysis told(Progress progress) {

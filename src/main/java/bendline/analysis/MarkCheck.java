@@ -3,8 +3,11 @@ package bendline.analysis;
 import bendline.footage.ClipInfo;
 import bendline.geometry.Point;
 import bendline.scene.Mark;
+import bendline.stroke.EventKind;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** Whether what a user pointed at can be in the clip. */
 final class MarkCheck {
@@ -24,6 +27,7 @@ final class MarkCheck {
             inTime(mark.seconds());
             mark.places().forEach((part, at) -> inPicture(part.name().toLowerCase(Locale.ROOT), at));
             apart(mark);
+            mark.moments().forEach(MarkCheck::known);
         }
     }
 
@@ -51,6 +55,14 @@ final class MarkCheck {
             throw wrong(
                     "The grip and tip marks are %.0f pixels apart, too close for a rod; mark the upper hand and the rod tip.",
                     grip.distance(tip));
+        }
+    }
+
+    private static void known(String moment) {
+        if (EventKind.of(moment).isEmpty()) {
+            throw wrong(
+                    "There is no moment \"%s\" to be marked; the moments are %s.",
+                    moment, Arrays.stream(EventKind.values()).map(EventKind::id).collect(Collectors.joining(", ")));
         }
     }
 

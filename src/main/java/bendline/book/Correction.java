@@ -1,5 +1,11 @@
 package bendline.book;
 
+import bendline.geometry.Point;
+import bendline.scene.Mark;
+import bendline.stroke.EventKind;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -8,9 +14,9 @@ import org.jspecify.annotations.Nullable;
  * @param id never changes
  * @param clipId of which clip
  * @param seconds clip time of the frame
- * @param part {@code grip}, {@code tip} or {@code rig}
- * @param x where it is, pixels of the upright picture; null where it can't be seen
- * @param y where it is; null where it can't be seen
+ * @param part {@code grip}, {@code tip} or {@code rig}; or the id of a moment of the cast, which is on this frame
+ * @param x where it is, pixels of the upright picture; null where it can't be seen and for a moment
+ * @param y as x
  * @param personId who said so; null for whoever keeps the book
  * @param madeAt ISO instant
  * @param undoneAt ISO instant at which it was taken back; null while it counts
@@ -24,4 +30,21 @@ public record Correction(
         @Nullable Double y,
         @Nullable String personId,
         String madeAt,
-        @Nullable String undoneAt) {}
+        @Nullable String undoneAt) {
+
+    /** Whether it says when a moment is, and not where a part is. */
+    public boolean ofMoment() {
+        return EventKind.of(part).isPresent();
+    }
+
+    /** The same for the analysis. */
+    Mark mark() {
+        if (ofMoment()) {
+            return new Mark(seconds, Map.of(), Set.of(), Set.of(part));
+        }
+        Mark.Part it = Mark.Part.valueOf(part.toUpperCase(Locale.ROOT));
+        return x == null || y == null
+                ? new Mark(seconds, Map.of(), Set.of(it))
+                : new Mark(seconds, Map.of(it, new Point(x, y)), Set.of());
+    }
+}

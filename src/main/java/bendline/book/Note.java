@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
  * @param clipId of which clip
  * @param seconds clip time of the frame
  * @param words free text
- * @param drawing points of a line drawn on the frame, pixels of the upright picture: {@code x,y x,y}; empty for none
+ * @param drawing what is drawn on the frame, pixels of the upright picture: {@code x,y x,y} for a line, three points for an
+ *     angle at the second; empty for nothing
  * @param personId who wrote it; null for whoever keeps the book
  * @param answers the note that it answers, or null
  * @param drillId the drill that it sets or reports on, or null

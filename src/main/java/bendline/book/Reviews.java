@@ -2,6 +2,7 @@ package bendline.book;
 
 import java.time.Instant;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** What people say about clips: corrections, notes, answers to drills. */
 public final class Reviews {
@@ -35,9 +36,14 @@ public final class Reviews {
                 clipId));
     }
 
-    /** Writes down a note. */
-    public void add(Note note) {
-        book.write(h -> Rows.insert(h, "note", note));
+    /** Writes down a note and the drill that it sets, if any: both or neither. */
+    public void add(Note note, @Nullable Drill drill) {
+        book.write(h -> {
+            if (drill != null) {
+                Rows.insert(h, "drill", drill);
+            }
+            return Rows.insert(h, "note", note);
+        });
     }
 
     /** All of a clip, by the moment they speak of. */

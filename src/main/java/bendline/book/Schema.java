@@ -19,7 +19,7 @@ import org.flywaydb.core.api.MigrationVersion;
 final class Schema {
 
     /** The newest step. */
-    static final int NEWEST = 3;
+    static final int NEWEST = 4;
 
     private static final String PLACE = "classpath:bendline/book/migration";
 

@@ -1,5 +1,6 @@
 package bendline.book;
 
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,4 +27,14 @@ public record Session(
         @Nullable Double windMps,
         @Nullable Double windFromDeg,
         @Nullable String cameraSide,
-        String notes) {}
+        String notes) {
+
+    /** The wind in words; null where nobody told it. */
+    public @Nullable String wind() {
+        if (windMps == null) {
+            return null;
+        }
+        return String.format(Locale.ROOT, "%.1f m/s", windMps)
+                + (windFromDeg == null ? "" : String.format(Locale.ROOT, " from %.0f°", windFromDeg));
+    }
+}

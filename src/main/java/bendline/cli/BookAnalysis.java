@@ -3,22 +3,21 @@ package bendline.cli;
 import bendline.analysis.Analyser;
 import bendline.analysis.ClipAnalysis;
 import bendline.book.Clip;
+import bendline.book.ClipSetup;
 import bendline.book.Entry;
-import bendline.book.Kit;
 import bendline.book.PracticeBook;
 import bendline.book.Selection;
 import bendline.book.Throw;
 import bendline.footage.Footage;
 import bendline.footage.FootageException;
 import bendline.report.CastFolder;
+import bendline.report.ReportOptions;
 import bendline.scene.Setup;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
-/** Analyses clips of the book with what their kit says; what was found before stays. */
+/** Analyses clips of the book with what their kit says and people corrected; what was found before stays. */
 final class BookAnalysis {
 
     private final PracticeBook book;
@@ -61,9 +60,10 @@ final class BookAnalysis {
                 .filter(e -> clip.equals(e.clip()))
                 .toList();
         try (Bars bars = talk.bars()) {
-            ClipAnalysis analysis = new Analyser().analyse(Footage.open(book.file(clip.file())), setup(entries), bars);
+            Setup setup = ClipSetup.of(book, clip, entries);
+            ClipAnalysis analysis = new Analyser().analyse(Footage.open(book.file(clip.file())), setup, bars);
             String place = book.placeForAnalysis();
-            new CastFolder().write(analysis, book.file(place), bars);
+            new CastFolder().write(analysis, book.file(place), ReportOptions.PLAIN.calling(clip.name()), bars);
             int casts = analysis.casts().size();
             book.analysed(clip, program(), place, casts);
             for (int i = entries.size() + 1; i <= casts && !entries.isEmpty(); i++) {
@@ -74,19 +74,6 @@ final class BookAnalysis {
             say("Analysed " + clip.name() + ": " + casts + (casts == 1 ? " cast, " : " casts, ")
                     + book.file(place).resolve("report.html"));
         }
-    }
-
-    /** What the kit says goes before nothing; a cast whose kit isn't written down is analysed without. */
-    private static Setup setup(List<Entry> entries) {
-        Optional<Kit> kit =
-                entries.stream().map(Entry::kit).filter(k -> k != null).findFirst();
-        return kit.map(k -> new Setup(
-                        k.rodLengthM(), k.freeLengthM(), k.dropM(), kilograms(k.rigLoadedG()), null, null, List.of()))
-                .orElse(Setup.NONE);
-    }
-
-    private static @Nullable Double kilograms(@Nullable Double grams) {
-        return grams == null ? null : grams / 1000;
     }
 
     /** A cast that nobody had written down, of a clip that shows it. */

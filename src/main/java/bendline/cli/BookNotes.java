@@ -141,7 +141,7 @@ final class BookNotes {
             book.people().stream().filter(p -> p.id().equals(s.personId())).forEach(p -> part(out, "", p.name()));
             part(out, "", s.place());
             part(out, "", s.water());
-            part(out, "wind ", wind(s));
+            part(out, "wind ", s.wind());
             Selection own = new Selection(s.name(), null, null, null, null, null);
             int casts = book.entries(own).size();
             return out.append("; ")
@@ -149,15 +149,6 @@ final class BookNotes {
                     .append(casts == 1 ? " cast" : " casts")
                     .toString();
         }
-    }
-
-    /** Wind in words; null where it isn't known. */
-    static @Nullable String wind(Session s) {
-        if (s.windMps() == null) {
-            return null;
-        }
-        return String.format(Locale.ROOT, "%.1f m/s", s.windMps())
-                + (s.windFromDeg() == null ? "" : String.format(Locale.ROOT, " from %.0f°", s.windFromDeg()));
     }
 
     /** People. */

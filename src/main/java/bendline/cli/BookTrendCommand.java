@@ -1,5 +1,6 @@
 package bendline.cli;
 
+import bendline.book.BookCasts;
 import bendline.book.Entry;
 import bendline.book.PracticeBook;
 import bendline.book.Selection;

@@ -3,6 +3,7 @@ package bendline.cli;
 import bendline.geometry.Point;
 import bendline.scene.Mark;
 import bendline.scene.Mark.Part;
+import bendline.stroke.EventKind;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;
@@ -17,7 +18,7 @@ import org.apache.commons.csv.CSVRecord;
 
 /**
  * Marks on many frames as a file: UTF-8, comma, header {@code seconds,part,x,y}, a line for each point. The part is grip, tip or
- * rig; where x and y are empty it can't be seen on that frame.
+ * rig; where x and y are empty it can't be seen on that frame. Or it is the id of a moment of the cast, which is on that frame.
  */
 final class MarksFile {
 
@@ -50,9 +51,13 @@ final class MarksFile {
 
     private static Mark mark(CSVRecord line, Path file) {
         try {
-            Part part = Part.valueOf(line.get("part").toUpperCase(Locale.ROOT));
             double seconds = Double.parseDouble(line.get("seconds"));
-            if (line.get("x").isEmpty() && line.get("y").isEmpty()) {
+            boolean placed = !line.get("x").isEmpty() || !line.get("y").isEmpty();
+            if (!placed && EventKind.of(line.get("part")).isPresent()) {
+                return new Mark(seconds, Map.of(), Set.of(), Set.of(line.get("part")));
+            }
+            Part part = Part.valueOf(line.get("part").toUpperCase(Locale.ROOT));
+            if (!placed) {
                 return new Mark(seconds, Map.of(), Set.of(part));
             }
             Point at = new Point(Double.parseDouble(line.get("x")), Double.parseDouble(line.get("y")));
@@ -61,7 +66,7 @@ final class MarksFile {
             throw new IllegalArgumentException(
                     "Line " + (line.getRecordNumber() + 1) + " of the marks in \"" + file
                             + "\" can't be read; write seconds,part,x,y with the part grip, tip or rig, for example"
-                            + " 3.2,tip,812,220, and leave x and y empty for a part that can't be seen.",
+                            + " 3.2,tip,812,220, and leave x and y empty for a part that can't be seen or a moment.",
                     e);
         }
     }

@@ -35,7 +35,7 @@ final class ReportChoices {
     private boolean bendPanel;
 
     ReportOptions toOptions(Faces veiled) {
-        return new ReportOptions(veiled, reader.toReader(), pdf, marked(), LocalDate.now());
+        return new ReportOptions(veiled, reader.toReader(), pdf, marked(), LocalDate.now(), null);
     }
 
     /** Complains of what can't be, before work is put into an analysis. */

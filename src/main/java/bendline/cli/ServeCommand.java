@@ -1,9 +1,11 @@
 package bendline.cli;
 
+import bendline.report.Reader;
 import bendline.web.ServeSettings;
 import bendline.web.WebServer;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -55,13 +57,33 @@ final class ServeCommand implements Callable<Integer> {
             description = "The largest clip taken. Usual: 2000.")
     private int mostMegabytes;
 
+    @Option(
+            names = "--pictures-gb",
+            paramLabel = "GB",
+            defaultValue = "10",
+            description =
+                    "How much the pictures to step through may take on the disk altogether; those not looked at for"
+                            + " longest go first, and are made again when they are asked for. Usual: 10.")
+    private double picturesGigabytes;
+
+    @Mixin
+    private ReaderOptions readers;
+
     @Mixin
     private BookOptions books;
 
     @Override
     public Integer call() throws Exception {
         ServeSettings settings = new ServeSettings(
-                books.folder(), port, lan, club, (long) mostMegabytes << 20, workbench(), BookAnalysis.program());
+                books.folder(),
+                port,
+                lan,
+                club,
+                mostMegabytes * 1_000_000L,
+                Math.round(picturesGigabytes * 1e9),
+                readers.toReader(),
+                workbench(readers.toReader()),
+                BookAnalysis.program());
         try (WebServer server = WebServer.start(settings)) {
             tell(server);
             new CountDownLatch(1).await();
@@ -70,15 +92,21 @@ final class ServeCommand implements Callable<Integer> {
     }
 
     /** This program once more, with memory of its own. */
-    private static List<String> workbench() {
-        return List.of(
+    private static List<String> workbench(Reader reader) {
+        List<String> line = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Xmx2g",
                 "-Djava.awt.headless=true",
                 "-cp",
                 System.getProperty("java.class.path"),
                 Main.class.getName(),
-                "workbench");
+                "workbench",
+                "--locale",
+                reader.locale().toLanguageTag()));
+        if (reader.yards()) {
+            line.add("--yards");
+        }
+        return line;
     }
 
     private void tell(WebServer server) {

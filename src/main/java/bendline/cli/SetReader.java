@@ -2,6 +2,7 @@ package bendline.cli;
 
 import bendline.analysis.Analyser;
 import bendline.analysis.ClipAnalysis;
+import bendline.book.BookCasts;
 import bendline.book.Entry;
 import bendline.book.Selection;
 import bendline.compare.Cast;

@@ -74,7 +74,8 @@ final class SetupOptions {
             names = "--marks",
             paramLabel = "FILE",
             description = "Points on many frames, a line each: seconds,part,x,y with the part grip, tip or rig; x and y"
-                    + " empty where it can't be seen. They are obeyed there and put right what lies around them.")
+                    + " empty where it can't be seen. They are obeyed there and put right what lies around them. The part may also be"
+                    + " the id of a moment in analysis.json, for example release, that is on that frame.")
     private @Nullable Path marksFile;
 
     /** What was given, checked as far as it can be without the clip. */

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** What the moments of a cast are called in front of people. */
-final class EventWords {
+public final class EventWords {
 
     private EventWords() {}
 
@@ -15,7 +15,7 @@ final class EventWords {
     }
 
     /** Short name. */
-    static String name(EventKind kind) {
+    public static String name(EventKind kind) {
         return switch (kind) {
             case BACKSWING_START -> "Backswing starts";
             case BACKSWING_END -> "Backswing ends";
@@ -32,7 +32,7 @@ final class EventWords {
     }
 
     /** Number and name. */
-    static String label(EventKind kind) {
+    public static String label(EventKind kind) {
         return number(kind) + " " + name(kind);
     }
 

@@ -25,6 +25,11 @@ public final class Html {
         this(Reader.PLAIN, false);
     }
 
+    /** For a reader at a screen. */
+    public Html(Reader reader) {
+        this(reader, false);
+    }
+
     /**
      * For a reader.
      *

@@ -51,7 +51,7 @@ final class ReportPage {
 
     /** The page. */
     String write() {
-        String name = analysis.clip().getFileName().toString();
+        String name = options.name(analysis);
         html.raw("<!DOCTYPE html>\n");
         html.open("html", "lang", "en");
         html.open("head");

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** What the user told, read back from {@code analysis.json}; and the marks on the way into it. */
@@ -37,6 +38,8 @@ final class SetupJson {
             }
             ArrayNode hidden = m.putArray("hidden");
             mark.hidden().stream().sorted().forEach(part -> hidden.add(name(part)));
+            ArrayNode moments = m.putArray("moments");
+            mark.moments().stream().sorted().forEach(moments::add);
         }
         return out;
     }
@@ -81,7 +84,9 @@ final class SetupJson {
         }
         Set<Part> hidden = EnumSet.noneOf(Part.class);
         m.path("hidden").forEach(h -> hidden.add(value(Part.class, h.asText())));
-        return new Mark(m.path("seconds").asDouble(), places, hidden);
+        Set<String> moments = new TreeSet<>();
+        m.path("moments").forEach(k -> moments.add(k.asText()));
+        return new Mark(m.path("seconds").asDouble(), places, hidden, moments);
     }
 
     private static Conditions conditions(JsonNode c) {

@@ -7,17 +7,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a user pointed at on one frame, in pixels of the upright picture. It is obeyed exactly there, and the frames on both
- * sides are looked at again from there.
+ * What a user pointed at on one frame, in pixels of the upright picture, and which moments of the cast are on it. It is obeyed
+ * exactly there, and the frames on both sides are looked at again from there.
  *
  * @param seconds clip time of the frame
  * @param places where parts are; parts that are not named are left to the program
  * @param hidden parts that can't be seen on this frame; none of them has a place
+ * @param moments ids of the moments of the cast that are on this frame, as in {@code analysis.json}
  */
-public record Mark(double seconds, Map<Part, Point> places, Set<Part> hidden) {
+public record Mark(double seconds, Map<Part, Point> places, Set<Part> hidden, Set<String> moments) {
 
     /** What can be pointed at. */
     public enum Part {
@@ -33,12 +35,18 @@ public record Mark(double seconds, Map<Part, Point> places, Set<Part> hidden) {
     public Mark {
         places = Map.copyOf(places);
         hidden = Set.copyOf(hidden);
+        moments = Set.copyOf(moments);
         for (Part part : hidden) {
             if (places.containsKey(part)) {
                 throw new IllegalArgumentException("the " + part.name().toLowerCase(Locale.ROOT)
                         + " can't be both marked and hidden at " + seconds + " s");
             }
         }
+    }
+
+    /** Parts only. */
+    public Mark(double seconds, Map<Part, Point> places, Set<Part> hidden) {
+        this(seconds, places, hidden, Set.of());
     }
 
     /** Grip and tip, either of them null where it was not pointed at. */
@@ -72,6 +80,11 @@ public record Mark(double seconds, Map<Part, Point> places, Set<Part> hidden) {
         return places.get(Part.RIG);
     }
 
+    /** Whether something is said of any part. */
+    public boolean tellsOfParts() {
+        return !places.isEmpty() || !hidden.isEmpty();
+    }
+
     /** Whether something is said of a part. */
     public boolean tells(Part part) {
         return places.containsKey(part) || hidden.contains(part);
@@ -91,6 +104,8 @@ public record Mark(double seconds, Map<Part, Point> places, Set<Part> hidden) {
                 gone.remove(part);
             });
         }
-        return new Mark(seconds, both, gone);
+        Set<String> all = new TreeSet<>(moments);
+        all.addAll(later.moments);
+        return new Mark(seconds, both, gone, all);
     }
 }

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param rigMassKg mass of the rig as cast, kilograms
  * @param castsTo which way the cast goes in the picture
  * @param slowMotionFactor capture rate over stored rate
- * @param marks points the user gave on frames; empty for none
+ * @param marks points and moments the user gave on frames; empty for none
  * @param conditions rig, tackle, wind and how far it went
  * @param blank what is known of the rod's stiffness
  */

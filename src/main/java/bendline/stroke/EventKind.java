@@ -1,5 +1,10 @@
 package bendline.stroke;
 
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
 /** The moments of a cast, in the order in which a good cast has them. ω is the rate of the butt angle. */
 public enum EventKind {
     /** Backward rate first exceeds 10 % of its later peak. */
@@ -25,10 +30,42 @@ public enum EventKind {
     /** The tip is pulled when the line comes tight on the clip. */
     CLIP_NOD("clipNod");
 
+    /** What can only come after what. Others, such as stop and release, come in either order. */
+    private static final Map<EventKind, Set<EventKind>> LATER = Map.of(
+            BACKSWING_START, Set.of(BACKSWING_END, REARMOST, FORWARD_START),
+            REARMOST, Set.of(FASTEST_TURN, RELEASE),
+            FORWARD_START, Set.of(FASTEST_TURN, PEAK_BEND, STOP, RELEASE),
+            FASTEST_TURN, Set.of(STOP),
+            PEAK_BEND, Set.of(ROD_STRAIGHT),
+            RELEASE, Set.of(TIP_LOWEST, CLIP_NOD));
+
     private final String id;
 
     EventKind(String id) {
         this.id = id;
+    }
+
+    /** The kind of that name in files; empty where there is none. */
+    public static Optional<EventKind> of(String id) {
+        return Arrays.stream(values()).filter(k -> k.id.equals(id)).findFirst();
+    }
+
+    /**
+     * The moment that keeps this one from being at a time; empty where it can be.
+     *
+     * @param told when the moments of the cast are, in the same unit of time
+     */
+    public Optional<EventKind> against(Map<EventKind, Double> told, double time) {
+        return told.entrySet().stream()
+                .filter(e -> follows(this, e.getKey()) && e.getValue() <= time
+                        || follows(e.getKey(), this) && e.getValue() >= time)
+                .map(Map.Entry::getKey)
+                .sorted()
+                .findFirst();
+    }
+
+    private static boolean follows(EventKind first, EventKind then) {
+        return LATER.getOrDefault(first, Set.of()).contains(then);
     }
 
     /** Name in files. */

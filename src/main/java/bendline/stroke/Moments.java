@@ -1,6 +1,7 @@
 package bendline.stroke;
 
 import bendline.signal.SmoothCurve;
+import java.util.Map;
 import java.util.Random;
 
 /**
@@ -118,6 +119,25 @@ record Moments(
     /** The earlier of the hand's start and the turn's. */
     double forwardStart() {
         return Double.isNaN(handStart) || turnStart < handStart ? turnStart : handStart;
+    }
+
+    /** The same with those that a person put on frames in their place. */
+    Moments with(Map<EventKind, Double> given, Curves c) {
+        Double behind = given.get(EventKind.REARMOST);
+        Double push = given.get(EventKind.FORWARD_START);
+        return new Moments(
+                backRate,
+                given.getOrDefault(EventKind.BACKSWING_START, backswingStart),
+                given.getOrDefault(EventKind.BACKSWING_END, backswingEnd),
+                behind == null ? rearmost : behind,
+                behind == null ? rearmostAngle : c.angle().at(behind),
+                push == null ? handStart : push,
+                push == null ? turnStart : push,
+                given.getOrDefault(EventKind.FASTEST_TURN, fastestTurn),
+                given.getOrDefault(EventKind.PEAK_BEND, peakBend),
+                deepestLoad,
+                given.getOrDefault(EventKind.STOP, stop),
+                given.getOrDefault(EventKind.ROD_STRAIGHT, rodStraight));
     }
 
     /** These drawn moments as far from the nominal ones as they may really lie. */

@@ -56,22 +56,23 @@ final class StrokeReader {
     }
 
     /** One cast, of which nothing lies before {@code from} or after {@code to}, real seconds. */
-    Stroke read(int number, CastFinder.Candidate turn, double from, double to) {
+    Stroke read(int number, CastFinder.Candidate turn, double from, double to, GivenMoments given) {
         int first = frameAt(Math.max(from, turn.start() - BEFORE_SECONDS));
         int last = frameAt(Math.min(to, turn.end() + AFTER_SECONDS));
         RodSeries rod = whole.slice(first, last + 1);
         StrokeTrends trends = StrokeTrends.of(rod, step);
         Curves curves = trends.curves();
-        Found release = release(rod, turn, curves);
+        Found release = given.or(EventKind.RELEASE, release(rod, turn, curves), step);
         double loadedUntil = release.known() ? release.value() + 0.5 * step : turn.end() + 0.1;
         boolean handTimed = handIsClear(trends, turn);
         Moments.Search search = new Moments.Search(
                 rod.time()[0], turn, loadedUntil, Moments.Leeway.none(handTimed ? Double.NaN : HAND_LEAD_SECONDS));
-        Moments moments = Moments.find(curves, search);
-        Draws draws = draws(trends, search, release, moments);
-        Found nod = nod(first, to, release);
+        Moments moments = Moments.find(curves, search).with(given.seconds(), curves);
+        Draws draws = draws(trends, search, release, moments, given);
+        Found nod = given.or(EventKind.CLIP_NOD, nod(first, to, release), step);
         Readings all = new Readings(rod, step, trends, curves, moments, handTimed, release, nod, draws, scale, trace);
         Map<EventKind, Event> events = new EventBook(all, slowMotion.factor(), this::clipFrame).events();
+        given.seconds().forEach((kind, at) -> events.put(kind, byHand(kind, at)));
         RodStiffness blank = BendMeasures.stiffness(all, setup);
         Bend bend = BendMeasures.bend(all, blank, first);
         List<Measure> measures =
@@ -95,6 +96,12 @@ final class StrokeReader {
                 measures,
                 bend,
                 null);
+    }
+
+    private Event byHand(EventKind kind, double at) {
+        int frame = trace.frames().get(frameAt(at)).frame();
+        double factor = slowMotion.factor();
+        return new Event(kind, at * factor, GivenMoments.sd(step) * factor, frame, GivenMoments.BASIS);
     }
 
     private Found release(RodSeries rod, CastFinder.Candidate turn, Curves curves) {
@@ -146,7 +153,8 @@ final class StrokeReader {
         return best > HAND_CONTRAST * noise;
     }
 
-    private Draws draws(StrokeTrends trends, Moments.Search search, Found release, Moments nominal) {
+    private Draws draws(
+            StrokeTrends trends, Moments.Search search, Found release, Moments nominal, GivenMoments given) {
         List<Moments> moments = new ArrayList<>();
         double[] releases = new double[DRAWS];
         double[] lowest = new double[DRAWS];
@@ -154,7 +162,9 @@ final class StrokeReader {
         Random random = new Random(DRAWS);
         for (int k = 0; k < DRAWS; k++) {
             Curves c = trends.draw(10L * k + 1);
-            Moments m = Moments.find(c, drawn(search, random)).asFarOff(nominal, Calibration.FITTED, step, random);
+            Moments m = Moments.find(c, drawn(search, random))
+                    .asFarOff(nominal, Calibration.FITTED, step, random)
+                    .with(given.drawn(step, random), c);
             releases[k] = release.value() + release.sd() * random.nextGaussian();
             lowest[k] = Numbers.lowest(c, m, releases[k]);
             moments.add(m);

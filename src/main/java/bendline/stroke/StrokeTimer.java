@@ -50,7 +50,10 @@ public final class StrokeTimer {
                 best = rod;
             }
         }
-        return read(new StrokeReader(best, step, trace, setup, slowMotion), casts, best);
+        double[] fastest =
+                casts.stream().mapToDouble(CastFinder.Candidate::fastest).toArray();
+        List<GivenMoments> given = GivenMoments.of(setup.marks(), fastest, best.time(), slowMotion.factor());
+        return read(new StrokeReader(best, step, trace, setup, slowMotion), casts, best, given);
     }
 
     private static double fastest(List<CastFinder.Candidate> casts) {
@@ -69,13 +72,14 @@ public final class StrokeTimer {
         return given == null ? List.of(Side.RIGHT, Side.LEFT) : List.of(given);
     }
 
-    private static List<Stroke> read(StrokeReader reader, List<CastFinder.Candidate> casts, RodSeries rod) {
+    private static List<Stroke> read(
+            StrokeReader reader, List<CastFinder.Candidate> casts, RodSeries rod, List<GivenMoments> given) {
         List<Stroke> out = new ArrayList<>();
         for (int i = 0; i < casts.size(); i++) {
             double from = i == 0 ? rod.time()[0] : casts.get(i - 1).end() + AFTER_CAST_SECONDS;
             double to = i + 1 < casts.size() ? casts.get(i + 1).start() : rod.time()[rod.size() - 1];
             Stroke stroke = reader.read(
-                    out.size() + 1, casts.get(i), Math.min(from, casts.get(i).start()), to);
+                    out.size() + 1, casts.get(i), Math.min(from, casts.get(i).start()), to, given.get(i));
             if (beginsOrEnds(stroke)) {
                 out.add(stroke);
             }

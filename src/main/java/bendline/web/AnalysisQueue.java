@@ -5,7 +5,6 @@ import bendline.book.Clip;
 import bendline.book.Job;
 import bendline.book.PracticeBook;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,11 +22,16 @@ final class AnalysisQueue implements AutoCloseable {
     private static final int TRIES = 3;
     private static final int KEPT_OPEN = 2;
     private static final long IDLE_MILLIS = 10 * 60_000;
+    /** Room that one report and its pictures take at most, about. */
+    private static final long NEEDED_BYTES = 200_000_000;
+
+    private static final long ASK_AGAIN_MILLIS = 1000;
 
     private final ServeSettings settings;
     private final PracticeBook book;
     private final Arrivals arrivals;
     private final Desk desk;
+    private final Room room;
     private final LinkedBlockingQueue<String> waiting = new LinkedBlockingQueue<>();
     private final Map<String, Standing> standings = new ConcurrentHashMap<>();
     /** In the order in which they were last used. */
@@ -35,11 +39,12 @@ final class AnalysisQueue implements AutoCloseable {
 
     private final List<Thread> threads = new ArrayList<>();
 
-    AnalysisQueue(ServeSettings settings, PracticeBook book, Desk desk) {
+    AnalysisQueue(ServeSettings settings, PracticeBook book, Desk desk, Room room) {
         this.settings = settings;
         this.book = book;
         this.arrivals = new Arrivals(book);
         this.desk = desk;
+        this.room = room;
     }
 
     void start() {
@@ -118,6 +123,7 @@ final class AnalysisQueue implements AutoCloseable {
         try {
             while (!Thread.currentThread().isInterrupted()) {
                 String clipId = waiting.take();
+                waitForRoom(clipId);
                 try {
                     analyse(clipId);
                 } catch (IOException | RuntimeException e) {
@@ -126,6 +132,16 @@ final class AnalysisQueue implements AutoCloseable {
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+        }
+    }
+
+    /** A report that finds no room half way is lost work: told, and begun when there is room. */
+    private void waitForRoom(String clipId) throws InterruptedException {
+        while (!room.holds(NEEDED_BYTES)) {
+            String says = "The disk is nearly full: " + Room.words(room.freeBytes())
+                    + " are left. Make room; the analysis begins by itself then";
+            standings.computeIfPresent(clipId, (k, s) -> s.with("waiting", says, 0));
+            Thread.sleep(ASK_AGAIN_MILLIS);
         }
     }
 
@@ -166,6 +182,7 @@ final class AnalysisQueue implements AutoCloseable {
             case "written" -> desk.written(clip, f[1], Integer.parseInt(f[2]), settings.program());
             case "refused" -> standings.computeIfPresent(id, (k, s) -> s.with("done", f[1], 1));
             case "ready" -> {
+                tidyPictures();
                 arrivals.ended(id, true, "");
                 standings.computeIfPresent(id, (k, s) -> s.with("done", "", 1));
                 over.countDown();
@@ -216,6 +233,15 @@ final class AnalysisQueue implements AutoCloseable {
         }
     }
 
+    private void tidyPictures() {
+        try {
+            desk.frames().tidy();
+        } catch (IOException e) {
+            // What can't be taken away now is too much next time, too.
+            return;
+        }
+    }
+
     private void tidy() {
         try {
             while (true) {
@@ -237,10 +263,5 @@ final class AnalysisQueue implements AutoCloseable {
         synchronized (this) {
             open.values().forEach(Bench::close);
         }
-    }
-
-    /** Where a clip's pictures lie. */
-    Path frames(String clipId) {
-        return desk.frames(clipId);
     }
 }

@@ -25,19 +25,17 @@ import java.util.Objects;
 /** The list of clips, the page of one clip, and the files of its report. */
 final class ClipPages {
 
-    private static final long LITTLE_ROOM_BYTES = 2L << 30;
-
     private final PracticeBook book;
     private final Desk desk;
     private final AnalysisQueue queue;
-    private final Uploads uploads;
+    private final Room room;
     private final Membership membership;
 
-    ClipPages(PracticeBook book, Desk desk, AnalysisQueue queue, Uploads uploads) {
+    ClipPages(PracticeBook book, Desk desk, AnalysisQueue queue, Room room) {
         this.book = book;
         this.desk = desk;
         this.queue = queue;
-        this.uploads = uploads;
+        this.room = room;
         this.membership = new Membership(book);
     }
 
@@ -52,16 +50,19 @@ final class ClipPages {
     Clip ownClip(Context ctx) {
         Clip clip = clip(ctx);
         Visitor v = Doorkeeper.visitor(ctx);
-        if (desk.entries(clip).stream().noneMatch(v::owns)) {
+        if (!owns(v, clip)) {
             throw new io.javalin.http.ForbiddenResponse("Only the clip's owner or a coach does that.");
         }
         return clip;
     }
 
+    /** Whether the visitor may change what is made of a clip. */
+    boolean owns(Visitor v, Clip c) {
+        return desk.entries(c).stream().anyMatch(v::owns);
+    }
+
     boolean sees(Visitor v, Clip c) {
-        return v.seesAll()
-                || desk.entries(c).stream().anyMatch(v::owns)
-                || membership.sharedWith(c.id()).contains(v.personId());
+        return v.seesAll() || owns(v, c) || membership.sharedWith(c.id()).contains(v.personId());
     }
 
     /** Clips that the visitor may see with their casts, the newest first. */
@@ -108,7 +109,7 @@ final class ClipPages {
         html.leaf("p", "On a computer, clips can be dropped anywhere on this page.", "class", "basis");
         html.close();
         html.open("div");
-        html.leaf("p", room(), "class", "basis");
+        html.leaf("p", room(), "class", room.freeBytes() < Room.LITTLE_BYTES ? "next" : "basis");
         html.leaf("noscript", "Sending clips needs JavaScript, because it goes on where it stopped.");
         html.close();
         html.leaf("div", "", "id", "sending", "role", "status", "aria-live", "polite");
@@ -116,10 +117,10 @@ final class ClipPages {
     }
 
     private String room() {
-        long room = uploads.roomBytes();
-        return room < LITTLE_ROOM_BYTES
-                ? "The disk is nearly full: " + Uploads.mega(room) + " are left. Make room before you send long clips."
-                : Uploads.mega(room) + " free on the disk.";
+        long free = room.freeBytes();
+        return free < Room.LITTLE_BYTES
+                ? "The disk is nearly full: " + Room.words(free) + " are left. Make room before you send clips."
+                : Room.words(free) + " free on the disk.";
     }
 
     private void unfinished(Html html, Visitor v) {
@@ -131,7 +132,7 @@ final class ClipPages {
             return;
         }
         html.open("section").leaf("h2", "On their way").open("ul");
-        open.forEach(u -> html.leaf("li", u.name() + ", " + Uploads.mega(u.bytes()) + ": choose it again to go on"));
+        open.forEach(u -> html.leaf("li", u.name() + ", " + Room.words(u.bytes()) + ": choose it again to go on"));
         html.close().close();
     }
 
@@ -159,7 +160,7 @@ final class ClipPages {
         Standing s = queue.standing(c.id());
         ctx.html(Page.of(c.name(), v, "progress.js", html -> {
             html.leaf("h1", c.name());
-            html.leaf("p", desk.entries(c).get(0).session().name() + ", " + Uploads.mega(c.bytes()), "class", "kicker");
+            html.leaf("p", desk.entries(c).get(0).session().name() + ", " + Room.words(c.bytes()), "class", "kicker");
             html.open("section", "class", "top", "id", "standing", "data-clip", c.id(), "data-state", s.state());
             html.open("div");
             html.leaf("p", told(s, c), "id", "says", "class", "next", "role", "status");
@@ -173,7 +174,7 @@ final class ClipPages {
                 html.close();
             }
             html.close().close();
-            if (!s.busy() && desk.entries(c).stream().anyMatch(v::owns)) {
+            if (!s.busy() && owns(v, c)) {
                 Page.form(html, v, "/clips/" + c.id() + "/again", "inline", h -> h.leaf("button", "Analyse again"));
                 sharing(html, v, c);
             }
@@ -202,7 +203,8 @@ final class ClipPages {
 
     private String told(Standing s, Clip c) {
         return switch (s.state()) {
-            case "waiting" -> "Waits its turn: " + Math.max(0, queue.ahead(c.id())) + " before it.";
+            case "waiting" ->
+                s.says().isEmpty() ? "Waits its turn: " + Math.max(0, queue.ahead(c.id())) + " before it." : s.says();
             case "working", "following" -> s.says();
             case "failed" -> s.says();
             case "new" -> "Not analysed yet.";

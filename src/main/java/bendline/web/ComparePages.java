@@ -1,6 +1,7 @@
 package bendline.web;
 
 import bendline.analysis.Progress;
+import bendline.book.BookCasts;
 import bendline.book.Clip;
 import bendline.book.Entry;
 import bendline.book.PracticeBook;
@@ -11,11 +12,10 @@ import bendline.compare.ComparisonException;
 import bendline.compare.Family;
 import bendline.compare.StillAir;
 import bendline.report.AnalysisFileException;
-import bendline.report.AnalysisReader;
 import bendline.report.ComparisonFolder;
 import bendline.report.Html;
 import bendline.report.ReadCast;
-import bendline.stroke.Measure;
+import bendline.report.Reader;
 import io.javalin.Javalin;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
@@ -25,58 +25,73 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Semaphore;
 
 /** Two casts or two sets side by side: chosen here, compared as {@code compare} does. */
 final class ComparePages {
 
     private static final int MOST = 60;
+    /** Comparisons that can be read again; older ones are made anew. */
+    private static final int MOST_KEPT = 20;
 
     private final PracticeBook book;
+    private final BookCasts written;
     private final ClipPages clips;
+    private final Reader reader;
     /** Who may see a comparison: whoever made it. */
-    private final Map<String, String> made = new ConcurrentHashMap<>();
+    private final Map<String, String> made = Collections.synchronizedMap(new Newest<>(MOST_KEPT, this::drop));
 
     private final Semaphore one = new Semaphore(1);
 
-    ComparePages(PracticeBook book, ClipPages clips) {
+    ComparePages(PracticeBook book, ClipPages clips, Reader reader) {
+        this.reader = reader;
         this.book = book;
+        this.written = new BookCasts(book);
         this.clips = clips;
     }
 
     void routes(Javalin app) {
+        drop("");
         app.get("/compare", this::choose);
         app.post("/compare", this::compare);
         app.get("/compare/{id}/<name>", this::file);
+    }
+
+    private Path folder(String id) {
+        return book.file("cache/compared").resolve(id);
+    }
+
+    private void drop(String id) {
+        try {
+            Workbench.delete(folder(id));
+        } catch (IOException e) {
+            // It goes with the others at the next start.
+            return;
+        }
     }
 
     private Map<Entry, ReadCast> casts(Visitor v) {
         Map<Entry, ReadCast> out = new LinkedHashMap<>();
         for (Map.Entry<Clip, List<Entry>> e : clips.clips(v).entrySet()) {
             for (Entry entry : e.getValue()) {
-                if (entry.analysis() != null
-                        && Files.isDirectory(book.file(entry.analysis().folder()))) {
-                    read(entry).ifPresent(r -> out.put(entry, r));
-                }
+                read(entry).ifPresent(r -> out.put(entry, r));
             }
         }
         return out;
     }
 
-    private java.util.Optional<ReadCast> read(Entry e) {
+    private Optional<ReadCast> read(Entry e) {
         try {
-            List<ReadCast> casts =
-                    new AnalysisReader().read(book.file(e.analysis().folder()));
-            int at = e.cast().clipCast() - 1;
-            return at < casts.size() ? java.util.Optional.of(casts.get(at)) : java.util.Optional.empty();
+            return written.read(e);
         } catch (AnalysisFileException problem) {
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
     }
 
@@ -141,7 +156,7 @@ final class ComparePages {
         }
         if (a.size() == 1 && b.size() == 1) {
             ctx.html(PairPage.write(
-                    v, a.entrySet().iterator().next(), b.entrySet().iterator().next()));
+                    v, a.entrySet().iterator().next(), b.entrySet().iterator().next(), reader));
             return;
         }
         String id = UUID.randomUUID().toString();
@@ -150,12 +165,12 @@ final class ComparePages {
                     429, "Another comparison is being made; try again in a moment.");
         }
         try {
-            Path out = book.file("cache/compared").resolve(id);
+            Path out = folder(id);
             Files.createDirectories(out.getParent());
             var comparison = new Comparer(Family.USUAL, Comparer.Pairing.WHERE_THEY_ALTERNATE, StillAir.FLOWN)
                     .compare(set("A", a), set("B", b));
-            new ComparisonFolder()
-                    .write(comparison, List.copyOf(a.values()), List.copyOf(b.values()), out, Progress.SILENT);
+            ComparisonFolder.Films films = new ComparisonFolder.Films(List.copyOf(a.values()), List.copyOf(b.values()));
+            new ComparisonFolder().write(comparison, films, out, reader, Progress.SILENT);
         } catch (ComparisonException e) {
             throw new BadRequestResponse(e.getMessage());
         } finally {
@@ -165,26 +180,10 @@ final class ComparePages {
         ctx.redirect("/compare/" + id + "/comparison.html", HttpStatus.SEE_OTHER);
     }
 
-    private static CastSet set(String label, Map<Entry, ReadCast> casts) {
+    private CastSet set(String label, Map<Entry, ReadCast> casts) {
         List<Cast> out = new ArrayList<>();
-        casts.forEach((e, r) -> {
-            Cast.Turn turn = new Cast.Turn(
-                    e.session().day() + " " + e.session().name(), e.cast().number());
-            out.add(r.cast(e.name(), turn, Map.of(), null, distance(e)));
-        });
+        casts.forEach((e, r) -> out.add(written.cast(e, Optional.of(r))));
         return new CastSet(label, out);
-    }
-
-    private static Measure distance(Entry e) {
-        Double metres = e.cast().distanceM();
-        if (metres == null) {
-            return Cast.noDistance();
-        }
-        Double sd = e.cast().distanceSdM();
-        return Cast.distance(
-                metres,
-                sd == null ? Double.NaN : sd,
-                Objects.requireNonNullElse(e.cast().distanceHow(), "not told"));
     }
 
     private void file(Context ctx) {
@@ -196,7 +195,7 @@ final class ComparePages {
                 || !name.matches("([a-z]+/)?[A-Za-z0-9_-]+\\.[a-z0-9]{1,5}")) {
             throw new NotFoundResponse("There is no such comparison; make it again.");
         }
-        Path file = book.file("cache/compared").resolve(id).resolve(name);
+        Path file = folder(id).resolve(name);
         if (!Files.isRegularFile(file)) {
             throw new NotFoundResponse("No such file.");
         }

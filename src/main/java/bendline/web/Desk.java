@@ -1,36 +1,27 @@
 package bendline.web;
 
 import bendline.book.Clip;
-import bendline.book.Correction;
+import bendline.book.ClipSetup;
 import bendline.book.Entry;
-import bendline.book.Kit;
 import bendline.book.PracticeBook;
-import bendline.book.Reviews;
 import bendline.book.Selection;
 import bendline.book.Throw;
-import bendline.geometry.Point;
-import bendline.scene.Mark;
-import bendline.scene.Setup;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /** The practice book as the pages look at it: a clip with what is known of it, and where what is made of it lies. */
 final class Desk {
 
     private final PracticeBook book;
-    private final Reviews reviews;
+    private final FrameShelf frames;
 
-    Desk(PracticeBook book) {
+    /** @param mostPicturesBytes what the pictures to step through may take altogether */
+    Desk(PracticeBook book, long mostPicturesBytes) {
         this.book = book;
-        this.reviews = new Reviews(book);
+        this.frames = new FrameShelf(book.file("cache/frames"), mostPicturesBytes);
     }
 
     Optional<Clip> clip(String id) {
@@ -56,8 +47,9 @@ final class Desk {
                 .filter(Files::isDirectory);
     }
 
-    Path frames(String clipId) {
-        return book.file("cache/frames").resolve(clipId);
+    /** The pictures of all clips. */
+    FrameShelf frames() {
+        return frames;
     }
 
     Path followed(String clipId) {
@@ -66,40 +58,12 @@ final class Desk {
 
     Order order(Clip clip) {
         return new Order(
+                clip.name(),
                 book.file(clip.file()),
                 followed(clip.id()),
                 book.file(book.placeForAnalysis()),
-                frames(clip.id()),
-                known(entries(clip)),
-                marks(clip.id()));
-    }
-
-    /** What counts of the corrections, one mark a frame, later ones over earlier ones. */
-    private List<Mark> marks(String clipId) {
-        Map<Double, Mark> out = new TreeMap<>();
-        for (Correction c : reviews.corrections(clipId)) {
-            if (c.undoneAt() == null) {
-                Mark.Part part = Mark.Part.valueOf(c.part().toUpperCase(Locale.ROOT));
-                Mark mark = c.x() == null
-                        ? new Mark(c.seconds(), Map.of(), Set.of(part))
-                        : new Mark(
-                                c.seconds(), Map.of(part, new Point(c.x(), Objects.requireNonNull(c.y()))), Set.of());
-                out.merge(c.seconds(), mark, Mark::and);
-            }
-        }
-        return List.copyOf(out.values());
-    }
-
-    private static Setup known(List<Entry> entries) {
-        Optional<Kit> kit =
-                entries.stream().map(Entry::kit).filter(Objects::nonNull).findFirst();
-        return kit.map(k -> new Setup(
-                        k.rodLengthM(), k.freeLengthM(), k.dropM(), kilograms(k.rigLoadedG()), null, null, List.of()))
-                .orElse(Setup.NONE);
-    }
-
-    private static @Nullable Double kilograms(@Nullable Double grams) {
-        return grams == null ? null : grams / 1000;
+                frames.of(clip.id()),
+                ClipSetup.of(book, clip, entries(clip)));
     }
 
     /** A report is in its place: the book names it, and the casts that it found. */

@@ -20,7 +20,7 @@ final class Page {
         html.single("link", "rel", "stylesheet", "href", "/static/report.css");
         html.single("link", "rel", "stylesheet", "href", "/static/web.css");
         if (!script.isEmpty()) {
-            html.leaf("script", "", "src", "/static/" + script, "defer", "defer");
+            html.leaf("script", "", "src", "/static/" + script, "type", "module");
         }
         html.close().open("body");
         masthead(html, visitor);

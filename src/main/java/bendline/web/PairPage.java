@@ -4,6 +4,7 @@ import bendline.book.Clip;
 import bendline.book.Entry;
 import bendline.report.Html;
 import bendline.report.ReadCast;
+import bendline.report.Reader;
 import bendline.stroke.Measure;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -18,7 +19,7 @@ final class PairPage {
 
     private PairPage() {}
 
-    static String write(Visitor v, Map.Entry<Entry, ReadCast> a, Map.Entry<Entry, ReadCast> b) {
+    static String write(Visitor v, Map.Entry<Entry, ReadCast> a, Map.Entry<Entry, ReadCast> b, Reader reader) {
         return Page.of("Two casts", v, "pair.js", html -> {
             html.leaf("h1", "Two casts, locked at the release");
             html.leaf("p", "Loading …", "id", "says", "role", "status", "class", "kicker");
@@ -43,7 +44,7 @@ final class PairPage {
                     "p",
                     "One cast each shows how these two differ, not what a change did: for that put at least two,"
                             + " better four or more, on each side.");
-            table(html, a.getValue(), b.getValue());
+            html.raw(table(new Html(reader), a.getValue(), b.getValue()).toString());
         });
     }
 
@@ -65,7 +66,7 @@ final class PairPage {
         html.close();
     }
 
-    private static void table(Html html, ReadCast a, ReadCast b) {
+    private static Html table(Html html, ReadCast a, ReadCast b) {
         Map<String, Measure> others = new LinkedHashMap<>();
         b.measures().forEach(m -> others.put(m.id(), m));
         html.open("table", "class", "measured").open("thead").open("tr");
@@ -81,7 +82,7 @@ final class PairPage {
                 html.leaf("td", "B: " + words(other), "class", "number").close();
             }
         }
-        html.close().close();
+        return html.close().close();
     }
 
     private static String words(Measure m) {

@@ -1,22 +1,26 @@
 package bendline.web;
 
 import bendline.book.Clip;
+import bendline.report.EventWords;
 import bendline.report.Html;
+import bendline.stroke.EventKind;
 
 /** The page on which a clip is stepped through; {@code review.js} brings it to life. */
 final class ReviewPage {
 
     private final Clip clip;
     private final Visitor visitor;
+    private final boolean mayCorrect;
 
-    ReviewPage(Clip clip, Visitor visitor) {
+    ReviewPage(Clip clip, Visitor visitor, boolean mayCorrect) {
         this.clip = clip;
         this.visitor = visitor;
+        this.mayCorrect = mayCorrect;
     }
 
     String write(String talk) {
         return Page.of("Review " + clip.name(), visitor, "review.js", html -> {
-            html.open("div", "id", "review", "data-clip", clip.id());
+            html.open("div", "id", "review", "data-clip", clip.id(), "data-may", Boolean.toString(mayCorrect));
             html.open("h1")
                     .leaf("a", clip.name(), "href", "/clips/" + clip.id())
                     .close();
@@ -25,8 +29,8 @@ final class ReviewPage {
             stage(html);
             steps(html);
             html.leaf("div", "", "id", "moments", "role", "group", "aria-label", "Moments of the cast");
-            html.raw("<svg id=\"curves\" role=\"img\" aria-label=\"Bend and butt angle over time, with the moments\""
-                    + " viewBox=\"0 0 600 150\"></svg>\n");
+            html.raw("<svg id=\"curves\" role=\"group\" aria-label=\"Time line: bend and butt angle, with the moments\""
+                    + "></svg>\n");
             html.leaf(
                     "p",
                     "Solid: bend, % shorter from hand to tip. Dashed: butt angle, 0° forward and level, 90° up. Numbers: the"
@@ -35,7 +39,9 @@ final class ReviewPage {
                     "basis");
             html.close();
             html.open("div", "class", "side");
-            correcting(html);
+            if (mayCorrect) {
+                correcting(html);
+            }
             noting(html);
             html.open("section", "id", "talk").raw(talk).close();
             html.close().close().close();
@@ -96,7 +102,21 @@ final class ReviewPage {
         html.close().open("div", "class", "steps");
         button(html, "move", "Move");
         button(html, "hidden", "Not to be seen here");
-        button(html, "undo", "Undo");
+        html.close().close();
+        html.open("section", "class", "tools").leaf("h2", "Is a moment wrong?");
+        html.leaf(
+                "p",
+                "Drag its number on the time line, or step to its frame and put it there. By keyboard, on the number: left and"
+                        + " right move it, Enter keeps it, Escape leaves it; up and down go to the others.",
+                "class",
+                "basis");
+        html.leaf("label", "Moment", "for", "which").open("select", "id", "which");
+        for (EventKind kind : EventKind.values()) {
+            html.leaf("option", EventWords.label(kind), "value", kind.id());
+        }
+        html.close().open("div", "class", "steps");
+        button(html, "put", "It is on this frame");
+        button(html, "undo", "Undo the last correction");
         html.close().close();
     }
 
@@ -131,6 +151,8 @@ final class ReviewPage {
                     "2000");
             h.open("div", "class", "steps");
             h.leaf("button", "Draw a line", "type", "button", "id", "draw", "aria-pressed", "false");
+            h.leaf("button", "Draw an angle", "type", "button", "id", "angle", "aria-pressed", "false");
+            h.close().open("div", "class", "steps");
             if (visitor.seesAll()) {
                 h.open("label").single("input", "type", "checkbox", "name", "drill", "value", "true");
                 h.text(" As a drill").close();

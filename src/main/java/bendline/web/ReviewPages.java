@@ -6,6 +6,9 @@ import bendline.book.Drill;
 import bendline.book.Note;
 import bendline.book.PracticeBook;
 import bendline.book.Reviews;
+import bendline.report.EventWords;
+import bendline.report.FollowedClip;
+import bendline.stroke.EventKind;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -41,19 +44,21 @@ final class ReviewPages {
 
     void page(Context ctx) {
         Clip c = clips.clip(ctx);
-        Path frames = desk.frames(c.id());
-        if (!Files.isDirectory(frames) || !Files.isRegularFile(desk.followed(c.id()))) {
+        if (!Files.isDirectory(desk.frames().of(c.id())) || !Files.isRegularFile(desk.followed(c.id()))) {
             if (!queue.standing(c.id()).busy()) {
                 queue.ask(c.id());
             }
             ctx.redirect("/clips/" + c.id());
             return;
         }
-        ctx.html(new ReviewPage(c, Doorkeeper.visitor(ctx)).write(talk(ctx, c)));
+        desk.frames().looked(c.id());
+        Visitor v = Doorkeeper.visitor(ctx);
+        ctx.html(new ReviewPage(c, v, clips.owns(v, c)).write(talk(ctx, c)));
     }
 
     private String talk(Context ctx, Clip c) {
-        return new TalkList(book, c, Doorkeeper.visitor(ctx)).write(reviews.corrections(c.id()), reviews.notes(c.id()));
+        Visitor v = Doorkeeper.visitor(ctx);
+        return new TalkList(book, c, v, clips.owns(v, c)).write(reviews.corrections(c.id()), reviews.notes(c.id()));
     }
 
     void talk(Context ctx) {
@@ -70,7 +75,7 @@ final class ReviewPages {
 
     void frame(Context ctx) {
         String n = ctx.pathParam("n");
-        Path file = desk.frames(clips.clip(ctx).id()).resolve(n);
+        Path file = desk.frames().of(clips.clip(ctx).id()).resolve(n);
         if (!n.matches("\\d{1,6}\\.jpg") || !Files.isRegularFile(file)) {
             throw new NotFoundResponse("There is no picture of that frame.");
         }
@@ -80,26 +85,51 @@ final class ReviewPages {
 
     void correct(Context ctx) {
         Clip c = clips.ownClip(ctx);
-        boolean hidden = "true".equals(ctx.formParam("hidden"));
-        String part = Objects.requireNonNullElse(ctx.formParam("part"), "");
-        if (!Set.of("grip", "tip", "rig").contains(part)) {
-            throw new BadRequestResponse("Say which part: grip, tip or rig.");
-        }
         if (reviews.corrections(c.id()).size() >= MOST_CORRECTIONS) {
             throw new BadRequestResponse("This clip has " + MOST_CORRECTIONS + " corrections, which is enough.");
         }
-        reviews.add(new Correction(
-                UUID.randomUUID().toString(),
-                c.id(),
-                number(ctx, "seconds"),
-                part,
-                hidden ? null : (Double) number(ctx, "x"),
-                hidden ? null : (Double) number(ctx, "y"),
-                Doorkeeper.visitor(ctx).personId(),
-                Instant.now().toString(),
-                null));
+        Correction given = given(ctx, c.id());
+        check(given);
+        reviews.add(given);
         queue.corrected(c);
         ctx.status(204);
+    }
+
+    private static Correction given(Context ctx, String clipId) {
+        String part = Objects.requireNonNullElse(ctx.formParam("part"), "");
+        boolean moment = EventKind.of(part).isPresent();
+        if (!moment && !Set.of("grip", "tip", "rig").contains(part)) {
+            throw new BadRequestResponse("Say what is to be put right: grip, tip, rig or a moment.");
+        }
+        boolean placed = !moment && !"true".equals(ctx.formParam("hidden"));
+        return new Correction(
+                UUID.randomUUID().toString(),
+                clipId,
+                number(ctx, "seconds"),
+                part,
+                placed ? (Double) number(ctx, "x") : null,
+                placed ? (Double) number(ctx, "y") : null,
+                Doorkeeper.visitor(ctx).personId(),
+                Instant.now().toString(),
+                null);
+    }
+
+    /** What can't be is refused before it is kept: the analysis would stumble over it every time. */
+    private void check(Correction given) {
+        if (!Files.isRegularFile(desk.followed(given.clipId()))) {
+            throw new BadRequestResponse("The clip has to be analysed before it can be corrected.");
+        }
+        FollowedClip is = FollowedClip.read(desk.followed(given.clipId()));
+        boolean outside = given.x() != null && (given.x() > is.width() || given.y() > is.height());
+        if (outside || is.times().stream().noneMatch(t -> Math.abs(t - given.seconds()) < 1e-5)) {
+            throw new BadRequestResponse("That is outside the clip.");
+        }
+        EventKind.of(given.part())
+                .ifPresent(kind -> kind.against(is.castAt(given.seconds()), given.seconds())
+                        .ifPresent(other -> {
+                            throw new BadRequestResponse("“" + EventWords.name(kind) + "” can't be on that side of “"
+                                    + EventWords.name(other) + "”; move that one first.");
+                        }));
     }
 
     void undo(Context ctx) {
@@ -128,15 +158,15 @@ final class ReviewPages {
         if (words.isEmpty() || words.length() > MOST_WORDS) {
             throw new BadRequestResponse("A note has 1 to " + MOST_WORDS + " characters.");
         }
-        if (!drawing.matches("(-?\\d{1,5}(\\.\\d)?,-?\\d{1,5}(\\.\\d)?( |$)){0,2}")) {
-            throw new BadRequestResponse("A line has two points.");
+        if (!Drawing.isOne(drawing)) {
+            throw new BadRequestResponse("A line has two points and an angle three.");
         }
         String answers = ctx.formParam("answers");
         if (answers != null && reviews.notes(c.id()).stream().noneMatch(n -> n.id().equals(answers))) {
             throw new BadRequestResponse("The note to answer is not there.");
         }
-        String drill = "true".equals(ctx.formParam("drill")) ? set(v, c, words) : null;
-        reviews.add(new Note(
+        Drill drill = "true".equals(ctx.formParam("drill")) ? drill(v, c, words) : null;
+        Note note = new Note(
                 UUID.randomUUID().toString(),
                 c.id(),
                 number(ctx, "seconds"),
@@ -144,20 +174,20 @@ final class ReviewPages {
                 drawing,
                 v.personId(),
                 answers,
-                drill,
-                Instant.now().toString()));
+                drill == null ? null : drill.id(),
+                Instant.now().toString());
+        reviews.add(note, drill);
         ctx.status(204);
     }
 
     /** A drill for whoever cast. */
-    private String set(Visitor v, Clip c, String words) {
+    private Drill drill(Visitor v, Clip c, String words) {
         if (!v.seesAll()) {
             throw new io.javalin.http.ForbiddenResponse("A coach sets drills.");
         }
         String forWhom = desk.entries(c).get(0).session().personId();
-        Drill drill = new Drill(
+        return new Drill(
                 UUID.randomUUID().toString(), forWhom, words, LocalDate.now().toString(), null);
-        return book.drill(drill).id();
     }
 
     void drillDone(Context ctx) {

@@ -6,7 +6,9 @@ import bendline.book.Drill;
 import bendline.book.Note;
 import bendline.book.Person;
 import bendline.book.PracticeBook;
+import bendline.report.EventWords;
 import bendline.report.Html;
+import bendline.stroke.EventKind;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -26,11 +28,13 @@ final class TalkList {
 
     private final Clip clip;
     private final Visitor visitor;
+    private final boolean mayCorrect;
     private final Map<String, String> names;
     private final Map<String, Drill> drills;
     private final Html html = new Html();
 
-    TalkList(PracticeBook book, Clip clip, Visitor visitor) {
+    TalkList(PracticeBook book, Clip clip, Visitor visitor, boolean mayCorrect) {
+        this.mayCorrect = mayCorrect;
         this.clip = clip;
         this.visitor = visitor;
         this.names = book.people().stream().collect(Collectors.toMap(Person::id, Person::name));
@@ -63,7 +67,8 @@ final class TalkList {
         html.open("li", "data-drawing", n.drawing(), "data-seconds", Double.toString(n.seconds()));
         moment(n.seconds());
         html.leaf("p", (n.drillId() == null ? "" : "Drill: ") + n.words());
-        html.leaf("p", by(n.personId(), n.madeAt()), "class", "basis");
+        String drawn = Drawing.words(n.drawing());
+        html.leaf("p", by(n.personId(), n.madeAt()) + (drawn.isEmpty() ? "" : ", " + drawn), "class", "basis");
         drill(n);
         html.open("ul");
         all.stream().filter(a -> n.id().equals(a.answers())).forEach(a -> {
@@ -89,7 +94,7 @@ final class TalkList {
         }
         if (d.doneOn() != null) {
             html.leaf("p", "Done on " + d.doneOn(), "class", "basis");
-        } else {
+        } else if (mayCorrect) {
             Page.form(
                     html,
                     visitor,
@@ -114,10 +119,12 @@ final class TalkList {
     private void correction(Correction c) {
         html.open("li");
         moment(c.seconds());
-        String what = PARTS.getOrDefault(c.part(), c.part()) + (c.x() == null ? " can't be seen here" : " moved");
+        String what = EventKind.of(c.part())
+                .map(kind -> EventWords.name(kind) + ": put on this frame")
+                .orElseGet(() -> PARTS.get(c.part()) + (c.x() == null ? " can't be seen here" : " moved"));
         html.leaf(c.undoneAt() == null ? "p" : "del", what);
         html.leaf("p", by(c.personId(), c.madeAt()) + (c.undoneAt() == null ? "" : "; taken back"), "class", "basis");
-        if (c.undoneAt() == null) {
+        if (c.undoneAt() == null && mayCorrect) {
             Page.form(html, visitor, "/clips/" + clip.id() + "/undo", "note", h -> {
                 h.single("input", "type", "hidden", "name", "id", "value", c.id());
                 h.leaf("button", "Take back", "class", "quiet");

@@ -14,18 +14,16 @@ import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
-import java.util.concurrent.ConcurrentHashMap;
 import me.desair.tus.server.TusFileUploadService;
 import me.desair.tus.server.exception.TusException;
 import me.desair.tus.server.upload.UploadInfo;
@@ -39,7 +37,7 @@ final class Uploads {
     /** A clip is kept once as it came and once in pictures and film of the report, which together take about as much. */
     private static final int ROOM_A_BYTE = 3;
 
-    private static final long RESERVE_BYTES = 300L << 20;
+    private static final int MOST_REMEMBERED = 1000;
     private static final int MOST_UNFINISHED = 40;
     /** An upload that nobody goes on with is dropped after a week. */
     private static final long KEPT_SECONDS = 7L * 86_400;
@@ -50,9 +48,12 @@ final class Uploads {
     private final Desk desk;
     private final AnalysisQueue queue;
     private final TusFileUploadService tus;
-    private final Map<String, String> arrived = new ConcurrentHashMap<>();
+    private final Room room;
+    /** Clips that uploads became, for the pages that sent them. */
+    private final Map<String, String> arrived = Collections.synchronizedMap(new Newest<>(MOST_REMEMBERED));
 
-    Uploads(ServeSettings settings, PracticeBook book, Desk desk, AnalysisQueue queue) {
+    Uploads(ServeSettings settings, PracticeBook book, Desk desk, AnalysisQueue queue, Room room) {
+        this.room = room;
         this.settings = settings;
         this.book = book;
         this.arrivals = new Arrivals(book);
@@ -93,6 +94,9 @@ final class Uploads {
                 throw new HttpResponseException(404, "No such upload.");
             }
         }
+        if (ctx.method() == HandlerType.PATCH) {
+            checkPart(ctx);
+        }
         try {
             tus.process(ctx.req(), ctx.res());
             if (ctx.method() == HandlerType.POST && ctx.res().getStatus() == 201) {
@@ -124,7 +128,8 @@ final class Uploads {
         if (length > settings.mostBytes()) {
             throw new HttpResponseException(
                     413,
-                    "That clip is larger than the " + mega(settings.mostBytes()) + " this book takes; cut it shorter.");
+                    "That clip is larger than the " + Room.words(settings.mostBytes())
+                            + " this book takes; cut it shorter.");
         }
         long open = arrivals.uploads().stream()
                 .filter(u ->
@@ -134,26 +139,22 @@ final class Uploads {
             throw new HttpResponseException(429, "Too many uploads are unfinished; wait until some are done.");
         }
         long coming = arrivals.uploads().stream().mapToLong(Upload::bytes).sum();
-        if (roomBytes() < ROOM_A_BYTE * (coming + length) + RESERVE_BYTES) {
+        if (!room.holds(ROOM_A_BYTE * (coming + length))) {
             throw new HttpResponseException(
                     507,
-                    "The disk has room for " + mega(roomBytes())
+                    "The disk has room for " + Room.words(room.freeBytes())
                             + ", too little for this clip and its report; make room and send it again.");
         }
     }
 
-    /** What is free where the book lies. */
-    long roomBytes() {
-        try {
-            return Files.getFileStore(book.folder()).getUsableSpace();
-        } catch (IOException e) {
-            throw new UncheckedIOException("the disk of the book does not say how full it is", e);
+    /** Other programs write to the disk, too: asked again before every part of a clip. */
+    private void checkPart(Context ctx) {
+        if (!room.holds(Math.max(0, ctx.contentLength()))) {
+            throw new HttpResponseException(
+                    507,
+                    "The disk is full but for " + Room.words(room.freeBytes())
+                            + ". What has arrived stays: make room, then choose the clip again and it goes on from there.");
         }
-    }
-
-    static String mega(long bytes) {
-        return String.format(Locale.ROOT, "%,d MB", (bytes + (1 << 20) - 1) >> 20)
-                .replace(',', '\u202f');
     }
 
     private void begun(Context ctx, Visitor visitor) throws IOException, TusException {

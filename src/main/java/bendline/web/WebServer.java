@@ -18,12 +18,13 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** The program as a place to go to with a browser. Runs until it is closed. */
 public final class WebServer implements AutoCloseable {
 
-    private static final Set<String> SHEETS =
-            Set.of("web.css", "upload.js", "progress.js", "review.js", "pair.js", "mark.svg");
+    private static final Set<String> SHEETS = Set.of(
+            "web.css", "upload.js", "progress.js", "review.js", "timeline.js", "sketch.js", "pair.js", "mark.svg");
 
     private final ServeSettings settings;
     private final Javalin app;
@@ -31,21 +32,22 @@ public final class WebServer implements AutoCloseable {
     private final Live live;
     private final EnterPages enter;
 
-    private WebServer(ServeSettings settings) {
+    private WebServer(ServeSettings settings, @Nullable Room given) {
         this.settings = settings;
         PracticeBook book = PracticeBook.openOrBegin(settings.book());
-        Desk desk = new Desk(book);
-        queue = new AnalysisQueue(settings, book, desk);
+        Room room = given == null ? Room.of(book.folder()) : given;
+        Desk desk = new Desk(book, settings.mostPicturesBytes());
+        queue = new AnalysisQueue(settings, book, desk, room);
         live = new Live(queue);
-        Uploads uploads = new Uploads(settings, book, desk, queue);
+        Uploads uploads = new Uploads(settings, book, desk, queue, room);
         Doorkeeper door = new Doorkeeper(settings, book);
         enter = new EnterPages(settings, book, door);
-        ClipPages clips = new ClipPages(book, desk, queue, uploads);
+        ClipPages clips = new ClipPages(book, desk, queue, room);
         app = Javalin.create(WebServer::configure);
         app.before(door::check);
         routes(uploads, clips);
         reviewRoutes(new ReviewPages(book, desk, queue, clips));
-        new ComparePages(book, clips).routes(app);
+        new ComparePages(book, clips, settings.reader()).routes(app);
         enter.routes(app);
         app.post("/clips/{clip}/share", ctx -> enter.share(ctx, clips.ownClip(ctx)));
         troubles();
@@ -59,7 +61,12 @@ public final class WebServer implements AutoCloseable {
      * @throws BookException where the book can't be opened or the port is taken
      */
     public static WebServer start(ServeSettings settings) {
-        WebServer server = new WebServer(settings);
+        return start(settings, null);
+    }
+
+    /** The same with another word on how much room the disk has. */
+    static WebServer start(ServeSettings settings, @Nullable Room room) {
+        WebServer server = new WebServer(settings, room);
         try {
             server.app.start(settings.lan() ? "0.0.0.0" : "127.0.0.1", settings.port());
             return server;

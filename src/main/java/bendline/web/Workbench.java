@@ -10,6 +10,7 @@ import bendline.footage.FootageException;
 import bendline.footage.FramePictures;
 import bendline.report.CastFolder;
 import bendline.report.FollowedJson;
+import bendline.report.ReportOptions;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -38,15 +39,24 @@ public final class Workbench {
 
     private final BufferedReader in;
     private final PrintWriter out;
+    private final ReportOptions look;
 
-    private Workbench(BufferedReader in, PrintWriter out) {
+    private Workbench(BufferedReader in, PrintWriter out, ReportOptions look) {
         this.in = in;
         this.out = out;
+        this.look = look;
     }
 
-    /** Works until the input ends. */
-    public static void run(BufferedReader in, PrintWriter out) throws IOException {
-        new Workbench(in, out).work();
+    /**
+     * Works until the input ends, or the program that started it.
+     *
+     * @param look how reports are written
+     */
+    public static void run(BufferedReader in, PrintWriter out, ReportOptions look) throws IOException {
+        ProcessHandle.current()
+                .parent()
+                .ifPresent(p -> p.onExit().thenRun(() -> Runtime.getRuntime().halt(1)));
+        new Workbench(in, out, look).work();
     }
 
     private void work() throws IOException {
@@ -55,10 +65,9 @@ public final class Workbench {
             return;
         }
         Order order = Order.parse(first);
-        try (ClipSession session =
-                new Analyser().open(Footage.open(order.clip()), order.known().withMarks(order.marks()), progress())) {
+        try (ClipSession session = new Analyser().open(Footage.open(order.clip()), order.known(), progress())) {
             followed(session.analysis(), order.followed());
-            write(session.analysis(), order.place());
+            write(session.analysis(), order);
             pictures(session.analysis(), order.frames());
             say("ready");
             for (String line = in.readLine(); line != null; line = in.readLine()) {
@@ -66,12 +75,17 @@ public final class Workbench {
             }
         } catch (FootageException | SetupException e) {
             say("failed", e.getMessage());
+        } catch (IOException e) {
+            say(
+                    "failed",
+                    "What was found could not be written (" + e.getMessage()
+                            + "); if the disk is full, make room; then analyse it again.");
         }
     }
 
     private void next(ClipSession session, Order order) throws IOException {
         try {
-            session.mark(order.marks(), progress());
+            session.mark(order.known().marks(), progress());
         } catch (SetupException e) {
             say("refused", e.getMessage());
             return;
@@ -79,7 +93,7 @@ public final class Workbench {
         followed(session.analysis(), order.followed());
         // The report takes longer than a person who drags on waits: it is written when no more comes.
         if (quiet()) {
-            write(session.analysis(), order.place());
+            write(session.analysis(), order);
         }
         say("ready");
     }
@@ -107,9 +121,10 @@ public final class Workbench {
         say("followed");
     }
 
-    private void write(ClipAnalysis analysis, Path place) throws IOException {
+    private void write(ClipAnalysis analysis, Order order) throws IOException {
+        Path place = order.place();
         Files.createDirectories(place.getParent());
-        new CastFolder().write(analysis, place, progress());
+        new CastFolder().write(analysis, place, look.calling(order.name()), progress());
         say(
                 "written",
                 place.getFileName().toString(),

@@ -1,14 +1,17 @@
-'use strict';
+import { timeline } from './timeline.js';
+import { sketch, degrees } from './sketch.js';
+
 const $ = id => document.getElementById(id);
 const proof = document.querySelector('meta[name=page]').content;
 const clip = $('review').dataset.clip;
 const home = '/clips/' + clip;
 const stage = $('stage'), lens = $('lens'), img = $('frame'), over = $('over'), at = $('at'), says = $('says');
 const NS = 'http://www.w3.org/2000/svg';
-let data = null, n = 0, playing = 0, zoom = 1, panX = 0, panY = 0, moving = null, drawing = null, shownLine = [];
+let data = null, n = 0, playing = 0, zoom = 1, panX = 0, panY = 0, moving = null, shown = [];
+const mayMove = $('review').dataset.may === 'true';
 
 const clamp = (v, a, b) => Math.max(a, Math.min(b, v));
-const part = () => document.querySelector('input[name=part]:checked').value;
+const part = () => document.querySelector('input[name=part]:checked')?.value;
 function el(name, attributes, into, text) {
   const e = document.createElementNS(NS, name);
   for (const [k, v] of Object.entries(attributes)) e.setAttribute(k, v);
@@ -35,8 +38,9 @@ async function load() {
   data = await r.json();
   at.max = data.times.length - 1;
   over.setAttribute('viewBox', '0 0 ' + data.width + ' ' + data.height);
+  stage.style.setProperty('--ratio', data.width / data.height);
   moments();
-  curves();
+  line.load(data);
   show(n);
 }
 
@@ -48,13 +52,42 @@ function show(frame, focusing) {
   new Image().src = home + '/frames/' + Math.min(n + 1, data.times.length - 1) + '.jpg';
   at.value = n;
   at.setAttribute('aria-valuetext', img.alt);
-  if (!playing) says.textContent = 'Frame ' + n + ' of ' + (data.times.length - 1) + ', ' + data.times[n].toFixed(3) + ' s';
+  if (!playing) says.textContent = 'Frame ' + n + ' of ' + (data.times.length - 1) + ', ' + data.times[n].toFixed(3) + ' s' + read();
   $('noteSeconds').value = data.times[n];
   overlay();
-  now();
+  line.at(n);
 }
 
-function line(points, cls, width) {
+/** Bend and butt angle of this frame in words. */
+function read() {
+  const c = data.casts.find(k => n >= k.from && n < k.from + k.bend.length);
+  if (!c) return '';
+  const bend = c.bend[n - c.from], butt = c.butt[n - c.from];
+  return (bend === null ? '' : ' · bend ' + Math.max(0, bend).toFixed(0) + ' %') + (butt === null ? '' : ' · butt ' + butt.toFixed(0) + '°');
+}
+
+const line = timeline($('curves'), {
+  mayMove,
+  show: frame => show(frame),
+  put: (id, frame) => put(id, frame),
+  picked: id => choose(id)
+});
+const pencil = sketch({
+  says: words => { says.textContent = words; },
+  changed: () => {
+    for (const [id, points] of [['draw', 2], ['angle', 3]]) $(id).setAttribute('aria-pressed', String(pencil.wanted() === points));
+    overlay();
+  },
+  done: points => {
+    shown = points;
+    $('drawing').value = points.map(p => p[0].toFixed(1) + ',' + p[1].toFixed(1)).join(' ');
+    says.textContent = points.length === 3 ? 'An angle of ' + degrees(points).toFixed(0) + '°. It is kept with the note.' : 'The line is kept with the note.';
+    overlay();
+  },
+  start: () => ((data.frames[n] || {}).tip || [data.width / 2, data.height / 2]).slice(0, 2)
+});
+
+function stroke(points, cls, width) {
   el('polyline', { points: points.join(' '), class: 'under', 'stroke-width': 2.2 * width }, over);
   el('polyline', { points: points.join(' '), class: cls, 'stroke-width': width }, over);
 }
@@ -71,7 +104,7 @@ function overlay() {
   if (f.blank) {
     const p = [];
     for (let i = 0; i < f.blank.length; i += 2) p.push(f.blank[i] + ',' + f.blank[i + 1]);
-    line(p, 'o-blank', 1.2 * u);
+    stroke(p, 'o-blank', 1.2 * u);
   }
   const place = { ...f };
   if (moving) place[moving.part] = moving.at;
@@ -83,8 +116,22 @@ function overlay() {
   mark('tip', (p, c, w) => el('circle', { cx: p[0], cy: p[1], r, class: c, 'stroke-width': w }, over));
   mark('grip', (p, c, w) => el('rect', { x: p[0] - r, y: p[1] - r, width: 2 * r, height: 2 * r, class: c, 'stroke-width': w }, over));
   mark('rig', (p, c, w) => el('path', { d: `M${p[0]} ${p[1] - 1.3 * r}l${1.3 * r} ${1.3 * r}l${-1.3 * r} ${1.3 * r}l${-1.3 * r} ${-1.3 * r}z`, class: c, 'stroke-width': w }, over));
-  const drawn = drawing && drawing.points.length > 1 ? drawing.points : shownLine;
-  if (drawn.length > 1) line(drawn.map(p => p[0].toFixed(1) + ',' + p[1].toFixed(1)), 'o-line', 1.4 * u);
+  drawn(u, r);
+}
+
+/** The line or angle that is being drawn, was just drawn, or belongs to the note that is looked at. */
+function drawn(u, r) {
+  const p = pencil.wanted() ? pencil.points() : shown;
+  if (p.length > 1) stroke(p.map(q => q[0].toFixed(1) + ',' + q[1].toFixed(1)), 'o-line', 1.4 * u);
+  const angle = degrees(p);
+  if (angle !== null) {
+    const text = el('text', { x: p[1][0] + 2 * r, y: p[1][1] - 2 * r, class: 'o-words', 'font-size': 16 * data.width / lens.getBoundingClientRect().width }, over, angle.toFixed(0) + '°');
+    text.setAttribute('stroke-width', Number(text.getAttribute('font-size')) / 5);
+  }
+  const c = pencil.cursor();
+  if (c) for (const cls of ['under', 'o-line']) {
+    el('path', { d: `M${c[0] - 2 * r} ${c[1]}h${4 * r}M${c[0]} ${c[1] - 2 * r}v${4 * r}`, class: cls, 'stroke-width': (cls === 'under' ? 3 : 1.4) * u }, over);
+  }
 }
 
 function moments() {
@@ -93,45 +140,23 @@ function moments() {
   data.casts.forEach(c => c.events.forEach(e => {
     const b = document.createElement('button');
     b.type = 'button';
+    b.dataset.id = e.id;
     b.textContent = (data.casts.length > 1 ? 'Cast ' + c.number + ': ' : '') + e.number + ' ' + e.name;
-    b.addEventListener('click', () => show(e.frame));
+    b.addEventListener('click', () => { show(e.frame); line.pick(e.id); });
     box.append(b);
   }));
 }
 
-const X = f => 10 + 580 * f / Math.max(1, data.times.length - 1);
-function curves() {
-  const svg = $('curves');
-  svg.replaceChildren();
-  data.casts.forEach(c => {
-    const most = Math.max(10, ...c.bend.filter(v => v !== null));
-    [['bend', 'bend', 0, most], ['butt', 'butt', -40, 200]].forEach(([key, cls, low, high]) => {
-      let d = '', on = false;
-      c[key].forEach((v, i) => {
-        if (v === null) { on = false; return; }
-        d += (on ? 'L' : 'M') + X(c.from + i).toFixed(1) + ' ' + (140 - 115 * clamp((v - low) / (high - low), 0, 1)).toFixed(1);
-        on = true;
-      });
-      if (d) el('path', { d, class: cls }, svg);
-    });
-    let last = -99;
-    c.events.forEach(e => {
-      const x = X(e.frame);
-      el('line', { x1: x, x2: x, y1: 20, y2: 142, class: 'when' }, svg);
-      if (x - last > 14) { el('text', { x, y: 15, 'text-anchor': 'middle' }, svg, String(e.number)); last = x; }
-    });
-  });
-  el('line', { id: 'now', class: 'now', y1: 18, y2: 148 }, svg);
-  now();
+/** A moment was chosen on the time line: it is the one that can be put on this frame. */
+function choose(id) {
+  if ($('which')) $('which').value = id;
+  for (const b of $('moments').children) b.setAttribute('aria-pressed', String(b.dataset.id === id));
 }
-function now() {
-  const l = $('now');
-  if (l) { l.setAttribute('x1', X(n)); l.setAttribute('x2', X(n)); }
+
+async function put(id, frame) {
+  show(frame);
+  if (await post(home + '/corrections', { seconds: data.times[frame], part: id })) says.textContent = 'Reading the cast from your mark …';
 }
-$('curves').addEventListener('click', e => {
-  const b = $('curves').getBoundingClientRect();
-  show(((e.clientX - b.left) / b.width * 600 - 10) / 580 * (data.times.length - 1));
-});
 
 function play() {
   if (playing) { clearTimeout(playing); playing = 0; $('play').textContent = 'Play'; show(n); return; }
@@ -161,27 +186,34 @@ function point(e) {
 }
 
 async function keep(name, p) {
-  moving = null;
-  $('move').setAttribute('aria-pressed', 'false');
+  settle();
   if (await post(home + '/corrections', { seconds: data.times[n], part: name, x: p[0].toFixed(2), y: p[1].toFixed(2) })) {
     says.textContent = 'Following the rod from your mark …';
   }
 }
 
+function settle() {
+  moving = null;
+  $('move')?.setAttribute('aria-pressed', 'false');
+  overlay();
+}
+
 // One finger or the mouse: on the chosen mark it drags the mark, else along it steps frames (or moves a magnified picture);
-// two fingers magnify.
+// two fingers magnify. A mark keeps its distance to the finger, which would hide it.
 const fingers = new Map();
 let held = null, spread = 0;
 stage.addEventListener('pointerdown', e => {
   if (!data) return;
   stage.setPointerCapture(e.pointerId);
   fingers.set(e.pointerId, e);
-  if (fingers.size === 2) { held = null; moving = null; return; }
-  const p = point(e), f = (data.frames[n] || {})[part()];
-  const reach = 24 * data.width / lens.getBoundingClientRect().width;
-  if (drawing) { drawing.points = [p, p]; held = { kind: 'line' }; }
-  else if (moving || (f && Math.hypot(f[0] - p[0], f[1] - p[1]) < reach)) { moving = { part: part(), at: p }; held = { kind: 'mark' }; }
-  else held = { kind: zoom > 1 ? 'pan' : 'step', x: e.clientX, y: e.clientY, n, panX, panY };
+  if (fingers.size === 2) { held = null; pencil.stop(); settle(); return; }
+  const p = point(e), f = moving ? moving.at : mayMove ? (data.frames[n] || {})[part()] : null;
+  const near = f && Math.hypot(f[0] - p[0], f[1] - p[1]) < 28 * data.width / lens.getBoundingClientRect().width;
+  if (pencil.wanted()) { pencil.down(p); held = { kind: 'line' }; }
+  else if (moving || near) {
+    held = { kind: 'mark', off: near ? [f[0] - p[0], f[1] - p[1]] : [0, 0], x: e.clientX, y: e.clientY, far: !near };
+    moving = { part: part(), at: near ? [f[0], f[1]] : p };
+  } else held = { kind: zoom > 1 ? 'pan' : 'step', x: e.clientX, y: e.clientY, n, panX, panY };
   overlay();
 });
 stage.addEventListener('pointermove', e => {
@@ -192,44 +224,45 @@ stage.addEventListener('pointermove', e => {
     const d = Math.hypot(a.clientX - b.clientX, a.clientY - b.clientY);
     if (spread) magnify(d / spread, (a.clientX + b.clientX) / 2, (a.clientY + b.clientY) / 2);
     spread = d;
-  } else if (held && held.kind === 'line') { drawing.points[1] = point(e); overlay(); }
-  else if (held && held.kind === 'mark') { moving.at = point(e); overlay(); }
-  else if (held && held.kind === 'step') show(held.n + Math.trunc((e.clientX - held.x) / 12));
+  } else if (held && held.kind === 'line') pencil.move(point(e));
+  else if (held && held.kind === 'mark') {
+    held.far = held.far || Math.hypot(e.clientX - held.x, e.clientY - held.y) > 2;
+    const p = point(e);
+    moving.at = [clamp(p[0] + held.off[0], 0, data.width), clamp(p[1] + held.off[1], 0, data.height)];
+    overlay();
+  } else if (held && held.kind === 'step') show(held.n + Math.trunc((e.clientX - held.x) / 12));
   else if (held && held.kind === 'pan') { panX = held.panX + e.clientX - held.x; panY = held.panY + e.clientY - held.y; magnify(1); }
 });
 function lift(e) {
   fingers.delete(e.pointerId);
   spread = 0;
-  if (held && held.kind === 'mark' && moving) keep(moving.part, moving.at);
-  if (held && held.kind === 'line') drawn();
+  if (held && held.kind === 'mark' && moving) {
+    if (held.far) keep(moving.part, moving.at); else settle();
+  }
+  if (held && held.kind === 'line') pencil.up();
   held = null;
 }
 stage.addEventListener('pointerup', lift);
-stage.addEventListener('pointercancel', e => { moving = null; held = null; lift(e); overlay(); });
+stage.addEventListener('pointercancel', e => { held = null; settle(); lift(e); });
 stage.addEventListener('wheel', e => {
   e.preventDefault();
   if (e.ctrlKey) magnify(e.deltaY < 0 ? 1.2 : 1 / 1.2, e.clientX, e.clientY);
   else show(n + Math.sign(e.deltaY));
 }, { passive: false });
 
-function drawn() {
-  $('drawing').value = drawing.points.map(p => p[0].toFixed(1) + ',' + p[1].toFixed(1)).join(' ');
-  shownLine = drawing.points;
-  drawing = null;
-  $('draw').setAttribute('aria-pressed', 'false');
-  overlay();
-}
-
 const ARROWS = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] };
 stage.addEventListener('keydown', e => {
   if (!data) return;
   const a = ARROWS[e.key];
-  if (moving && a) {
-    const s = e.shiftKey ? 10 : 1;
+  const s = e.shiftKey ? 10 : 1;
+  if (pencil.wanted() && a) pencil.arrow(s * a[0], s * a[1], data.width, data.height);
+  else if (pencil.wanted() && e.key === 'Enter') pencil.enter();
+  else if (pencil.wanted() && e.key === 'Escape') pencil.stop();
+  else if (moving && a) {
     moving.at = [clamp(moving.at[0] + s * a[0], 0, data.width), clamp(moving.at[1] + s * a[1], 0, data.height)];
     overlay();
   } else if (moving && e.key === 'Enter') keep(moving.part, moving.at);
-  else if (moving && e.key === 'Escape') { moving = null; $('move').setAttribute('aria-pressed', 'false'); overlay(); }
+  else if (moving && e.key === 'Escape') settle();
   else if (a) show(n + a[0] - 10 * a[1]);
   else if (e.key === ' ') play();
   else if (e.key === '+') magnify(1.3);
@@ -246,26 +279,32 @@ $('on').addEventListener('click', () => show(n + 1));
 $('play').addEventListener('click', play);
 $('closer').addEventListener('click', () => magnify(1.5));
 $('wider').addEventListener('click', () => magnify(1 / 1.5));
-$('move').addEventListener('click', () => {
-  const f = (data.frames[n] || {})[part()];
-  moving = { part: part(), at: f ? [f[0], f[1]] : [data.width / 2, data.height / 2] };
-  $('move').setAttribute('aria-pressed', 'true');
-  stage.focus();
-  overlay();
-});
-$('hidden').addEventListener('click', () => post(home + '/corrections', { seconds: data.times[n], part: part(), hidden: true }));
-$('undo').addEventListener('click', () => post(home + '/undo', {}));
-$('draw').addEventListener('click', () => {
-  drawing = drawing ? null : { points: [] };
-  $('draw').setAttribute('aria-pressed', String(!!drawing));
-});
+if (mayMove) {
+  $('move').addEventListener('click', () => {
+    const f = (data.frames[n] || {})[part()];
+    moving = { part: part(), at: f ? [f[0], f[1]] : [data.width / 2, data.height / 2] };
+    $('move').setAttribute('aria-pressed', 'true');
+    stage.focus();
+    overlay();
+  });
+  $('hidden').addEventListener('click', () => post(home + '/corrections', { seconds: data.times[n], part: part(), hidden: true }));
+  $('put').addEventListener('click', () => put($('which').value, n));
+  $('undo').addEventListener('click', () => post(home + '/undo', {}));
+}
+for (const [id, points] of [['draw', 2], ['angle', 3]]) {
+  $(id).addEventListener('click', () => {
+    if (pencil.wanted() === points) { pencil.stop(); return; }
+    pencil.begin(points);
+    stage.focus();
+  });
+}
 document.addEventListener('submit', async e => {
   if (!e.target.classList.contains('note')) return;
   e.preventDefault();
   if (await post(e.target.action, new FormData(e.target)) && e.target.querySelector('#words')) {
     e.target.reset();
     $('drawing').value = '';
-    shownLine = [];
+    shown = [];
     says.textContent = 'The note is kept.';
     overlay();
   }
@@ -276,7 +315,7 @@ $('talk').addEventListener('click', e => {
   const seconds = Number(b.dataset.seconds);
   const i = data.times.findIndex(t => t > seconds + 1e-6);
   const li = b.closest('li');
-  shownLine = (li.dataset.drawing || '').split(' ').filter(Boolean).map(p => p.split(',').map(Number));
+  shown = (li.dataset.drawing || '').split(' ').filter(Boolean).map(p => p.split(',').map(Number));
   show((i < 0 ? data.times.length : i) - 1);
   stage.scrollIntoView({ block: 'nearest' });
 });

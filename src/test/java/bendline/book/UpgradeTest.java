@@ -32,7 +32,7 @@ class UpgradeTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {1, 2})
+    @ValueSource(ints = {1, 2, 3})
     void everyEarlierBookOpensWithAllThatWasInIt(int version) throws IOException {
         Path folder = frozen(version);
         PracticeBook book = PracticeBook.open(folder);
@@ -55,6 +55,28 @@ class UpgradeTest {
     }
 
     @Test
+    void correctionsAndNotesOfAnEarlierBookAreKept() throws IOException {
+        Reviews reviews = new Reviews(PracticeBook.open(frozen(3)));
+        assertThat(reviews.corrections("c1"))
+                .containsExactly(
+                        new Correction("c1", "c1", 0.5, "tip", 100.5, 40.25, null, "2026-06-02T08:00:00Z", null),
+                        new Correction(
+                                "c2",
+                                "c1",
+                                0.75,
+                                "rig",
+                                null,
+                                null,
+                                null,
+                                "2026-06-02T08:01:00Z",
+                                "2026-06-02T08:02:00Z"));
+        assertThat(reviews.notes("c1")).extracting(Note::words).containsExactly("hold it here");
+        Correction moved = new Correction("c3", "c1", 1, "release", null, null, null, "2026-06-03T08:00:00Z", null);
+        reviews.add(moved);
+        assertThat(reviews.corrections("c1")).contains(moved);
+    }
+
+    @Test
     void everyVersionButTheNewestIsFrozen() {
         for (int version = 1; version < Schema.NEWEST; version++) {
             assertThat(UpgradeTest.class.getResource("book-v" + version + ".sqlite"))
@@ -68,7 +90,7 @@ class UpgradeTest {
         Path folder = frozen(1);
         PracticeBook.open(folder);
         try (Stream<Path> copies = Files.list(folder.resolve("backups"))) {
-            assertThat(copies.toList()).singleElement().asString().contains("before-schema-3");
+            assertThat(copies.toList()).singleElement().asString().contains("before-schema-" + Schema.NEWEST);
         }
     }
 
@@ -78,7 +100,7 @@ class UpgradeTest {
         PracticeBook.openOrBegin(folder);
         try (Connection c = PracticeBook.source(folder.resolve("book.sqlite")).getConnection();
                 Statement s = c.createStatement()) {
-            s.execute("UPDATE flyway_schema_history SET version = '7' WHERE version = '3'");
+            s.execute("UPDATE flyway_schema_history SET version = '7' WHERE version = '" + Schema.NEWEST + "'");
         }
         byte[] before = Files.readAllBytes(folder.resolve("book.sqlite"));
         assertThatThrownBy(() -> PracticeBook.open(folder)).hasMessageContaining("newer Bendline (schema 7");

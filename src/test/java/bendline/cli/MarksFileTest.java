@@ -26,16 +26,19 @@ class MarksFileTest {
     }
 
     @Test
-    void aLineIsAPlaceOrSomethingHidden() throws IOException {
-        assertThat(MarksFile.read(file("seconds,part,x,y\n3.2,tip,812.5,220\n 3.2 , grip, 640, 700\n4,Rig,,\n")))
+    void aLineIsAPlaceSomethingHiddenOrAMoment() throws IOException {
+        assertThat(MarksFile.read(
+                        file("seconds,part,x,y\n3.2,tip,812.5,220\n 3.2 , grip, 640, 700\n4,Rig,,\n3.5,release,,\n")))
                 .containsExactly(
                         new Mark(3.2, Map.of(Part.TIP, new Point(812.5, 220)), Set.of()),
                         new Mark(3.2, Map.of(Part.GRIP, new Point(640, 700)), Set.of()),
-                        new Mark(4, Map.of(), Set.of(Part.RIG)));
+                        new Mark(4, Map.of(), Set.of(Part.RIG)),
+                        new Mark(3.5, Map.of(), Set.of(), Set.of("release")));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"3.2,hat,1,2", "soon,tip,1,2", "3.2,tip,1,", "3.2,tip,left,2", "3.2,tip"})
+    @ValueSource(
+            strings = {"3.2,hat,1,2", "soon,tip,1,2", "3.2,tip,1,", "3.2,tip,left,2", "3.2,tip", "3.2,release,1,2"})
     void aLineThatCantBeReadIsNamed(String line) throws IOException {
         Path file = file("seconds,part,x,y\n1,tip,1,2\n" + line + "\n");
         assertThatThrownBy(() -> MarksFile.read(file))

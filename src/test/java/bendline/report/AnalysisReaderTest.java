@@ -85,7 +85,8 @@ class AnalysisReaderTest {
                                 1.25,
                                 Map.of(Part.GRIP, new Point(300.5, 235), Part.RIG, new Point(12.25, 80)),
                                 Set.of(Part.TIP)),
-                        new Mark(2.5, Map.of(), Set.of(Part.RIG, Part.GRIP))),
+                        new Mark(2.5, Map.of(), Set.of(Part.RIG, Part.GRIP)),
+                        new Mark(3, Map.of(), Set.of(), Set.of("release", "peakBend"))),
                 new Conditions(
                         new Conditions.Rig(Conditions.RigType.FEEDER_STEM, 0.06, 0.014, 0.022, 0.035),
                         new Conditions.Tackle(0.12, Conditions.LineKind.BRAID, 1.2e-4, 90.0, 160.0, 2.6, 0.4),

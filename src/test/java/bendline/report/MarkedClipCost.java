@@ -37,7 +37,7 @@ public final class MarkedClipCost {
         Path file = Files.createTempFile("marked", ".mp4");
         ReportOptions plain = ReportOptions.PLAIN;
         ReportOptions options =
-                new ReportOptions(plain.veiled(), plain.reader(), false, new MarkedOptions(4, true), null);
+                new ReportOptions(plain.veiled(), plain.reader(), false, new MarkedOptions(4, true), null, null);
         try (PictureReader reader =
                         Footage.open(analysis.clip(), analysis.info()).pictures();
                 MarkedClip marked = new MarkedClip(analysis, file, options)) {

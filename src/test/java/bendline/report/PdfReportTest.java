@@ -37,7 +37,7 @@ class PdfReportTest {
         out = temp.resolve("out");
         Reader reader = new Reader(Locale.GERMANY, true);
         ReportOptions options =
-                new ReportOptions(new Faces(List.of()), reader, true, new MarkedOptions(SLOWER, true), null);
+                new ReportOptions(new Faces(List.of()), reader, true, new MarkedOptions(SLOWER, true), null, null);
         new CastFolder().write(analysis, out, options, Progress.SILENT);
     }
 

@@ -16,10 +16,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.Rectangle;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.PointerInput;
+import org.openqa.selenium.interactions.Sequence;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** Chromium without a screen, as Debian packages it. */
@@ -76,6 +79,43 @@ final class Browser implements AutoCloseable {
         new WebDriverWait(driver, Duration.ofSeconds(seconds), Duration.ofMillis(100))
                 .withMessage(script)
                 .until(d -> Boolean.TRUE.equals(driver.executeScript("return " + script)));
+    }
+
+    /** A finger that is put down in the middle of something, drawn across the screen and lifted. */
+    void finger(String css, int dx, int dy) {
+        WebElement on = find(css);
+        driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", on);
+        Rectangle box = onScreen(on);
+        PointerInput finger = new PointerInput(PointerInput.Kind.TOUCH, "finger");
+        Sequence drag = new Sequence(finger, 0);
+        int x = box.x + box.width / 2;
+        int y = box.y + box.height / 2;
+        drag.addAction(finger.createPointerMove(Duration.ZERO, PointerInput.Origin.viewport(), x, y));
+        drag.addAction(finger.createPointerDown(PointerInput.MouseButton.LEFT.asArg()));
+        for (int i = 1; i <= 4; i++) {
+            drag.addAction(finger.createPointerMove(
+                    Duration.ofMillis(20), PointerInput.Origin.viewport(), x + dx * i / 4, y + dy * i / 4));
+        }
+        drag.addAction(finger.createPointerUp(PointerInput.MouseButton.LEFT.asArg()));
+        driver.perform(List.of(drag));
+    }
+
+    private Rectangle onScreen(WebElement e) {
+        List<?> b = (List<?>) driver.executeScript(
+                "const b = arguments[0].getBoundingClientRect(); return [b.x, b.y, b.width, b.height].map(Math.round)",
+                e);
+        int[] n = b.stream().mapToInt(v -> ((Number) v).intValue()).toArray();
+        return new Rectangle(n[0], n[1], n[3], n[2]);
+    }
+
+    /** Nothing serious on a phone, and nothing sticks out at the side. */
+    void isFitForAPhone(String name) throws IOException {
+        size(360, 740, false);
+        look(name + "-360");
+        assertThat((Long) driver.executeScript("return document.documentElement.scrollWidth"))
+                .as(name)
+                .isLessThanOrEqualTo(360);
+        serious(name);
     }
 
     /** Nothing serious for people who use the page by keyboard, magnifier or reader, and nothing sticks out at the side. */

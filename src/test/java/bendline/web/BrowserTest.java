@@ -2,23 +2,13 @@ package bendline.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import bendline.book.Clip;
-import bendline.book.Entry;
-import bendline.book.PracticeBook;
-import bendline.book.Selection;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -27,46 +17,7 @@ import org.openqa.selenium.support.ui.Select;
 
 /** From the clip on the phone to the corrected cast, in a real browser. The tests follow one another as a person would. */
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
-class BrowserTest {
-
-    @TempDir
-    private static Path temp;
-
-    private static Browser browser;
-    private static Served served;
-    private static Path film;
-    private static String clip;
-
-    @BeforeAll
-    static void open() throws IOException {
-        browser = Browser.start();
-        film = SmallClip.write(Path.of("samples/good-cast.mp4"), temp.resolve("good-cast.mp4"));
-        served = new Served(temp.resolve("book"));
-    }
-
-    @AfterAll
-    static void close() throws InterruptedException {
-        if (served != null) {
-            served.close();
-        }
-        if (browser != null) {
-            browser.close();
-        }
-    }
-
-    private static void go(String path) {
-        browser.driver.get(served.address + path);
-    }
-
-    private static void pick() {
-        browser.find("#pick").sendKeys(film.toString());
-    }
-
-    private static void network(int bytesPerSecond) {
-        browser.driver.executeCdpCommand(
-                "Network.emulateNetworkConditions",
-                Map.of("offline", false, "latency", 0, "downloadThroughput", -1, "uploadThroughput", bytesPerSecond));
-    }
+class BrowserTest extends AtTheBrowser {
 
     @Test
     @Order(1)
@@ -93,21 +44,11 @@ class BrowserTest {
         browser.isFitForAll("clip");
         browser.size(360, 740, false);
         browser.find("a[href$='report.html']").click();
-        browser.waitFor("location.pathname.endsWith('report.html') && document.title.includes('.mp4')", 20);
+        browser.waitFor("location.pathname.endsWith('report.html') && document.title.includes('good-cast.mp4')", 20);
         assertThat(browser.find("main").getText()).contains("Back to the clips");
         assertThat(browser.driver.executeScript("return getComputedStyle(document.body).margin"))
                 .as("the report's own style holds")
                 .isEqualTo("0px");
-    }
-
-    private static void review() {
-        go("/clips/" + clip + "/review");
-        browser.waitFor("document.getElementById('says').textContent.startsWith('Frame 0')", 20);
-        browser.waitFor("document.getElementById('review').dataset.version !== undefined", 20);
-    }
-
-    private static String says() {
-        return browser.find("#says").getText();
     }
 
     @Test
@@ -174,16 +115,76 @@ class BrowserTest {
                 "Math.abs(Number(document.querySelector('#over .o-tip').getAttribute('cx')) - " + before + ") < 1", 20);
     }
 
-    private static String version() {
-        return browser.find("#review").getAttribute("data-version");
-    }
-
-    private static double tipX() {
-        return Double.parseDouble(browser.find("#over .o-tip").getAttribute("cx"));
+    @Test
+    @Order(5)
+    void aMomentIsMovedByKeyboardItIsToldWhoAndWhenAndTakenBack() {
+        browser.size(1440, 900, false);
+        review();
+        double before = release();
+        String version = version();
+        browser.driver.executeScript("document.querySelector('#curves .mark[data-id=backswingStart]').focus()");
+        new Actions(browser.driver)
+                .sendKeys(Keys.ARROW_DOWN, Keys.ARROW_DOWN, Keys.ARROW_UP, Keys.ARROW_RIGHT, Keys.ESCAPE)
+                .perform();
+        assertThat(version()).as("Escape leaves it").isEqualTo(version);
+        browser.driver.executeScript("document.querySelector('#curves .mark[data-id=release]').focus()");
+        new Actions(browser.driver)
+                .sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ENTER)
+                .perform();
+        followedAnew(version);
+        assertThat(release()).isEqualTo(before + 2);
+        assertThat(browser.find("#talk").getText())
+                .contains("Line released: put on this frame")
+                .contains("you, 20");
+        String moved = version();
+        browser.find("#undo").sendKeys(Keys.ENTER);
+        followedAnew(moved);
+        assertThat(release()).isEqualTo(before);
     }
 
     @Test
-    @Order(5)
+    @Order(6)
+    void onAPhoneAFingerMovesAMarkAndAMomentAndTheReportFollows() {
+        browser.size(360, 740, false);
+        review();
+        browser.find("#at").sendKeys(Keys.HOME);
+        browser.find("#stage").sendKeys(Keys.ARROW_UP, Keys.ARROW_UP, Keys.ARROW_UP);
+        double before = tipX();
+        String version = version();
+        browser.finger("#over .o-tip", 24, 0);
+        followedAnew(version);
+        double scale = 640.0
+                / ((Number) browser.driver.executeScript("return document.getElementById('stage').clientWidth"))
+                        .doubleValue();
+        assertThat(tipX()).as("as far as the finger went").isBetween(before + 23 * scale, before + 25 * scale);
+        String then = version();
+        browser.find("#undo").sendKeys(Keys.ENTER);
+        followedAnew(then);
+
+        double release = release();
+        String last = version();
+        browser.finger("#curves .mark[data-id=release] rect", 12, 0);
+        followedAnew(last);
+        assertThat(release()).isGreaterThan(release);
+        assertThat(browser.find("#talk").getText()).contains("Line released: put on this frame");
+        browser.driver.executeScript("window.told = ''; setInterval(() => fetch('/clips/" + clip
+                + "/report/analysis.json').then(r => r.text()).then(t => { window.told = t; }), 500)");
+        browser.waitFor("window.told.includes('put on this frame by hand')", 60);
+    }
+
+    @Test
+    @Order(7)
+    void aMomentThatCannotBeThereIsRefusedWithAWord() {
+        browser.size(1440, 900, false);
+        review();
+        new Select(browser.find("#which")).selectByValue("release");
+        browser.find("#stage").sendKeys(Keys.HOME);
+        browser.find("#put").sendKeys(Keys.ENTER);
+        browser.waitFor("document.getElementById('says').textContent.includes('move that one first')", 10);
+    }
+
+    @Test
+    @Order(8)
     void aNoteWithALineIsKeptAndAnswered() {
         browser.size(1440, 900, false);
         review();
@@ -209,9 +210,30 @@ class BrowserTest {
     }
 
     @Test
-    @Order(6)
+    @Order(9)
+    void anAngleIsDrawnByKeyboardAndReadOff() {
+        review();
+        browser.find("#angle").sendKeys(Keys.ENTER);
+        WebElement stage = browser.find("#stage");
+        stage.sendKeys(Keys.ENTER);
+        for (int i = 0; i < 4; i++) {
+            stage.sendKeys(Keys.chord(Keys.SHIFT, Keys.ARROW_DOWN));
+        }
+        stage.sendKeys(Keys.ENTER);
+        for (int i = 0; i < 4; i++) {
+            stage.sendKeys(Keys.chord(Keys.SHIFT, Keys.ARROW_RIGHT));
+        }
+        stage.sendKeys(Keys.ENTER);
+        assertThat(says()).startsWith("An angle of 90°");
+        browser.find("#words").sendKeys("Wrist opens here.");
+        browser.find("#words").submit();
+        browser.waitFor("document.getElementById('talk').textContent.includes('with an angle of 90°')", 10);
+    }
+
+    @Test
+    @Order(10)
     void twoCastsAreHeldAgainstEachOther() throws IOException {
-        secondCast();
+        new Copies(temp.resolve("book"), clip).add(null);
         go("/compare");
         browser.isFitForAll("compare");
         browser.size(360, 740, false);
@@ -228,25 +250,78 @@ class BrowserTest {
         browser.isFitForAll("pair");
     }
 
-    /** A second cast in the book, written down beside the running server; its analysis is a copy, which saves analysing another. */
-    private static void secondCast() throws IOException {
-        PracticeBook book = PracticeBook.open(temp.resolve("book"));
-        Entry first = book.entries(Selection.ALL).get(0);
-        Path other = Files.write(temp.resolve("other.mp4"), new byte[] {1, 2, 3});
-        Clip kept = book.keep(other);
-        book.add(Desk.plain(first.session().id(), kept.id(), 1, null, null));
-        String place = book.placeForAnalysis();
-        copy(book.file(first.analysis().folder()), book.file(place));
-        copy(book.file("cache/frames/" + clip), book.file("cache/frames/" + kept.id()));
-        book.analysed(kept, "copied", place, 1);
-        Files.copy(book.file("cache/followed/" + clip + ".json"), book.file("cache/followed/" + kept.id() + ".json"));
+    @Test
+    @Order(11)
+    void twoSetsAreHeldAgainstEachOtherWithWhatTheBookKnowsOfThem() throws IOException {
+        Copies copies = new Copies(temp.resolve("book"), clip);
+        copies.add(null);
+        copies.add(copies.windy("another day"));
+        copies.add(copies.windy("another day"));
+        go("/compare");
+        browser.size(1440, 900, false);
+        for (WebElement pair : browser.driver.findElements(By.cssSelector("fieldset.pair"))) {
+            boolean after = pair.getText().contains("another day");
+            pair.findElement(By.cssSelector("input[value=" + (after ? "B" : "A") + "]"))
+                    .sendKeys(" ");
+        }
+        browser.find("form.tall button").sendKeys(Keys.ENTER);
+        browser.waitFor("location.pathname.endsWith('comparison.html')", 120);
+        assertThat(browser.find("main").getText())
+                .contains("Back to the clips", "What else changed", "4.0\u00a0m/s from 180°", "Heron 390");
+        browser.isFitForAPhone("comparison");
+        browser.find("nav[aria-label='Way back'] a").click();
+        browser.waitFor("location.pathname === '/compare'", 10);
     }
 
-    private static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> walk = Files.walk(from)) {
-            for (Path p : walk.toList()) {
-                Files.copy(p, to.resolve(from.relativize(p).toString()));
-            }
-        }
+    @Test
+    @Order(12)
+    void pupilsSeeTheirOwnClipsAndACoachSeesAll() throws IOException, InterruptedException {
+        served.close();
+        served = new Served(temp.resolve("book"), "--club");
+        Club club = new Club(browser, served);
+        String coach = club.join(club.firstInvitation(), "Ada Weir");
+        browser.isFitForAPhone("club-home");
+        String ben = club.join(club.invitation(), "Ben Sluice");
+        club.signIn(coach);
+        String cleo = club.join(club.invitation(), "Cleo Reed");
+        new Copies(temp.resolve("book"), clip).belongsTo("Ben Sluice");
+
+        club.signIn(cleo);
+        go("/");
+        assertThat(browser.find("main").getText()).doesNotContain("good-cast.mp4");
+        go("/clips/" + clip + "/review");
+        assertThat(browser.find("main").getText()).contains("isn't shared with you");
+
+        club.signIn(coach);
+        review();
+        browser.isFitForAPhone("review-coach");
+        browser.find("#words").sendKeys("Ten slow ones.");
+        browser.find("form.note input[name=drill]").click();
+        browser.find("#words").submit();
+        browser.waitFor("document.getElementById('talk').textContent.includes('Drill: Ten slow ones.')", 10);
+
+        club.signIn(ben);
+        review();
+        browser.driver.findElements(By.cssSelector("#talk button")).stream()
+                .filter(b -> b.getText().equals("Drill done"))
+                .findFirst()
+                .orElseThrow()
+                .sendKeys(Keys.ENTER);
+        browser.waitFor("document.getElementById('talk').textContent.includes('Done on 20')", 10);
+        go("/clips/" + clip);
+        browser.isFitForAPhone("clip-of-a-pupil");
+        browser.driver.findElements(By.cssSelector("form.inline button")).stream()
+                .filter(b -> b.getText().equals("Share with Cleo Reed"))
+                .findFirst()
+                .orElseThrow()
+                .sendKeys(Keys.ENTER);
+        browser.waitFor("document.querySelector('main').textContent.includes('Stop sharing with Cleo')", 10);
+
+        club.signIn(cleo);
+        review();
+        assertThat(browser.find("#talk").getText()).contains("Ten slow ones.", "Ada Weir");
+        assertThat(browser.driver.findElements(By.cssSelector("#move, #put, #undo, #talk .quiet:not(.moment)")))
+                .as("looks, but does not correct")
+                .isEmpty();
     }
 }

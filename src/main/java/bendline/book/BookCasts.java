@@ -1,12 +1,5 @@
-package bendline.cli;
+package bendline.book;
 
-import bendline.book.Analysis;
-import bendline.book.Entry;
-import bendline.book.Kit;
-import bendline.book.Person;
-import bendline.book.PracticeBook;
-import bendline.book.Session;
-import bendline.book.Throw;
 import bendline.compare.Cast;
 import bendline.compare.Condition;
 import bendline.compare.Wind;
@@ -25,16 +18,21 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Casts of the book as a comparison or a trend looks at them. */
-final class BookCasts {
+public final class BookCasts {
 
     private final PracticeBook book;
 
-    BookCasts(PracticeBook book) {
+    /** @param book where they are written down */
+    public BookCasts(PracticeBook book) {
         this.book = book;
     }
 
-    /** The cast's analysis; nothing where there is none or it holds no such cast. */
-    Optional<ReadCast> read(Entry e) {
+    /**
+     * The cast's analysis; nothing where there is none or it holds no such cast.
+     *
+     * @throws bendline.report.AnalysisFileException where its files can't be read
+     */
+    public Optional<ReadCast> read(Entry e) {
         Analysis analysis = e.analysis();
         if (analysis == null) {
             return Optional.empty();
@@ -49,7 +47,7 @@ final class BookCasts {
     }
 
     /** The cast with all that is written down around it. */
-    Cast cast(Entry e, Optional<ReadCast> read) {
+    public Cast cast(Entry e, Optional<ReadCast> read) {
         Session session = e.session();
         // Sorted by name, sessions stand in the order of their days.
         String name = session.name().startsWith(session.day()) ? session.name() : session.day() + " " + session.name();
@@ -120,7 +118,7 @@ final class BookCasts {
             put(out, Condition.DROP, words("%.2f m", kit.dropM()));
         }
         Session s = e.session();
-        put(out, Condition.WIND, BookNotes.wind(s));
+        put(out, Condition.WIND, s.wind());
         put(out, Condition.PLACE, s.place());
         put(out, Condition.WATER, s.water());
         put(out, Condition.DAY, s.day());
