@@ -73,7 +73,7 @@ final class StrokeReader {
         Readings all = new Readings(rod, step, trends, curves, moments, handTimed, release, nod, draws, scale, trace);
         Map<EventKind, Event> events = new EventBook(all, slowMotion.factor(), this::clipFrame).events();
         RodStiffness blank = BendMeasures.stiffness(all, setup);
-        Bend bend = BendMeasures.bend(all, blank, first);
+        Bend bend = BendMeasures.bend(all, blank, first, setup.castMassKg());
         List<Measure> measures =
                 new MeasureBook(all, BendMeasures.of(all, bend, new BendReach(blank, setup.castMassKg()))).measures();
         int begin = frameAt(start(moments, turn) - LEAD_SECONDS);
