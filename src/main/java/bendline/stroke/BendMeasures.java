@@ -113,7 +113,7 @@ final class BendMeasures {
     private void place() {
         LoadCurve c = bend.load();
         double peak = all.moments().peakBend();
-        double centre = c.known() ? at(c, c.bendCentre(), peak) : BendPlace.at(bend.arcs(), peak);
+        double centre = c.bendRead() ? at(c, c.bendCentre(), peak) : BendPlace.at(bend.arcs(), peak);
         out.put(
                 Quantity.BEND_CENTRE,
                 Double.isNaN(centre)
