@@ -129,9 +129,9 @@ final class CastCharts {
         return Optional.of(new Chart(
                 Kind.LOAD,
                 "What the blank carried",
-                "Read from the bend with its own weight and inertia taken out; the pale band (68 %) holds what is unknown of"
-                        + " stiffness, scale and mass. A line that snaps tight pulls harder, for less than a frame, than is shown"
-                        + " here. Where the reading is too unsure nothing is drawn. "
+                "Read from the bend, the rod's own weight, inertia and the air taken out, and from the rig's acceleration where it"
+                        + " was weighed and seen; the pale band (68 %) holds what is unknown of stiffness, scale and mass. A slack"
+                        + " line that comes tight pulls harder, for less than a frame, than is shown here. Where the reading is too unsure nothing is drawn. "
                         + Words.capital(stroke.bend().load().basis()) + ".",
                 wide.get().marked(),
                 wide.get().svg(),

@@ -3,6 +3,8 @@ package bendline.report;
 import bendline.stroke.EventKind;
 import bendline.stroke.LoadCurve;
 import bendline.stroke.Stroke;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -49,15 +51,14 @@ final class LoadChart {
         double from = c.clipSeconds()[0];
         double to = c.clipSeconds()[c.size() - 1];
         TimeLineChart chart = new TimeLineChart(stroke, size, from, to, MARKED);
-        List<TimeLineChart.Panel> panels = List.of(
-                new TimeLineChart.Panel(
-                        "Pull on the tip, N",
-                        Palette.RIG,
-                        c.clipSeconds(),
-                        sure(c.newtons(), c.newtonsSd()),
-                        c.newtonsSd()),
-                new TimeLineChart.Panel(
-                        "Energy in the bend, J", Palette.BLANK, c.clipSeconds(), c.energyJ(), c.energySd()));
+        List<TimeLineChart.Panel> panels = new ArrayList<>();
+        panels.add(new TimeLineChart.Panel(
+                "Pull on the tip, N", Palette.RIG, c.clipSeconds(), sure(c.newtons(), c.newtonsSd()), c.newtonsSd()));
+        // Without a stiffness the rig alone tells the pull, and nothing the energy.
+        if (Arrays.stream(c.energyJ()).anyMatch(Double::isFinite)) {
+            panels.add(new TimeLineChart.Panel(
+                    "Energy in the bend, J", Palette.BLANK, c.clipSeconds(), c.energyJ(), c.energySd()));
+        }
         return Optional.of(new Drawn(chart.svg(id, title, panels), chart.marked(), ChartCsv.lines(panels, from, to)));
     }
 

@@ -6,7 +6,7 @@ import bendline.geometry.Point;
  * The shape of a blank under a load: the elastica with varying stiffness. With arc length s from the root, direction θ, moment
  * M and R the sum of all forces beyond s,
  *
- * <pre>EI(s)·θ′ = M,   M′ = −(cos θ·R_y − sin θ·R_x),   θ(0) = butt angle,   M(L) = 0.</pre>
+ * <pre>EI(s)·θ′ = M,   M′ = −(cos θ·R_y − sin θ·R_x),   θ(0) = butt angle,   M(L) = couple on the tip.</pre>
  *
  * As loads keep their direction R is known beforehand, so the two are integrated from the tip to the root (classical
  * Runge–Kutta) and the tip's direction is found by Newton's rule, its slope from the equations' own variation. The load grows
@@ -35,6 +35,7 @@ public final class Bending {
     private final double[] y;
     private final double[] angle;
     private final double[] moment;
+    private double tipMoment;
 
     /** Bends one blank, again and again. Not for several threads at once. */
     public Bending(Blank blank) {
@@ -115,6 +116,7 @@ public final class Bending {
 
     /** Sum of the forces beyond each half step; the load along the blank is straight within one. */
     private void resultants(Load load) {
+        tipMoment = load.tipMomentNm();
         rx[2 * n] = load.tip().x();
         ry[2 * n] = load.tip().y();
         Point outer = load.bodyAt(1);
@@ -146,7 +148,7 @@ public final class Bending {
 
     /** From the tip to the root; returns how the direction at the root goes with that at the tip. */
     private double integrate(double tipAngle, double share) {
-        double[] v = {tipAngle, 0, 1, 0, 0, 0};
+        double[] v = {tipAngle, share * tipMoment, 1, 0, 0, 0};
         double[][] k = new double[4][6];
         double[] w = new double[6];
         store(n, v);

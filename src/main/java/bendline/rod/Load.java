@@ -7,9 +7,10 @@ import java.util.List;
  * What pulls on a blank. Directions are fixed in space: a load does not turn with the blank.
  *
  * @param tip force on the tip, newtons
+ * @param tipMomentNm couple on the tip, N·m, positive where it turns the tip towards growing angles
  * @param body force per length at even steps from root to tip, N/m, straight between; empty for none, else at least two
  */
-public record Load(Point tip, List<Point> body) {
+public record Load(Point tip, double tipMomentNm, List<Point> body) {
 
     /** Copies the list. */
     public Load {
@@ -17,6 +18,11 @@ public record Load(Point tip, List<Point> body) {
             throw new IllegalArgumentException("a load along the blank needs values at its root and its tip, got one");
         }
         body = List.copyOf(body);
+    }
+
+    /** No couple: a line can only pull. */
+    public Load(Point tip, List<Point> body) {
+        this(tip, 0, body);
     }
 
     /** A pull on the tip alone. */

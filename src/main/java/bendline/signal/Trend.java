@@ -14,6 +14,7 @@ public final class Trend {
     private final double[] acceleration;
     private final double[] valueSd;
     private final double[] rateSd;
+    private final double[] accelerationSd;
     private final double noiseScale;
     private final LongFunction<Path> drawing;
 
@@ -30,6 +31,7 @@ public final class Trend {
             double[][] states,
             double[] valueSd,
             double[] rateSd,
+            double[] accelerationSd,
             double noiseScale,
             LongFunction<Path> drawing) {
         this.t = t;
@@ -38,6 +40,7 @@ public final class Trend {
         this.acceleration = column(states, 2);
         this.valueSd = valueSd;
         this.rateSd = rateSd;
+        this.accelerationSd = accelerationSd;
         this.noiseScale = noiseScale;
         this.drawing = drawing;
     }
@@ -70,6 +73,11 @@ public final class Trend {
     /** 68 % uncertainty of the first derivative. */
     public double[] rateSds() {
         return rateSd;
+    }
+
+    /** 68 % uncertainty of the second derivative. */
+    public double[] accelerationSds() {
+        return accelerationSd;
     }
 
     /** By how much the samples scatter more (above 1) or less (under 1) than their stated uncertainties. */

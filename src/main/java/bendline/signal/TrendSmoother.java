@@ -219,10 +219,13 @@ public final class TrendSmoother {
         boolean[] bridged = bridged(s.times, seen);
         double[] valueSd = new double[n];
         double[] rateSd = new double[n];
+        double[] accelerationSd = new double[n];
         for (int i = 0; i < n; i++) {
             double[][] cov = p.smoothedCov()[i];
             valueSd[i] = bridged[i] ? Math.sqrt(Math.max(0, cov[0][0])) * s.unit : Double.NaN;
             rateSd[i] = bridged[i] ? Math.sqrt(Math.max(0, cov[1][1])) * s.unit / s.step : Double.NaN;
+            accelerationSd[i] =
+                    bridged[i] ? Math.sqrt(Math.max(0, cov[2][2])) * s.unit / (s.step * s.step) : Double.NaN;
         }
         double[][] states = s.unscaled(p.smoothed(), bridged);
         return new Trend(
@@ -230,6 +233,7 @@ public final class TrendSmoother {
                 states,
                 valueSd,
                 rateSd,
+                accelerationSd,
                 scale,
                 seed -> draw(s, q, r, new Fit(smoother, p.smoothed(), bridged), new Random(seed)));
     }
@@ -307,7 +311,7 @@ public final class TrendSmoother {
         double[] nan = new double[t.length];
         Arrays.fill(nan, Double.NaN);
         Trend.Path unknown = new Trend.Path(new SmoothCurve(t, nan, nan), new SmoothCurve(t, nan, nan));
-        return new Trend(t, states, nan, nan, 1, seed -> unknown);
+        return new Trend(t, states, nan, nan, nan, 1, seed -> unknown);
     }
 
     /** The series in steps and typical uncertainties, so that every number is of order one. */

@@ -46,7 +46,8 @@ final class BendArcs {
         return raw.stream().map(a -> moved(a, origin)).toList();
     }
 
-    private static double[] span(StrokeReader.Readings all) {
+    /** From a little before the forward stroke until the rod is straight again, real time. */
+    static double[] span(StrokeReader.Readings all) {
         Moments m = all.moments();
         double from = Double.isNaN(m.forwardStart()) ? m.fastestTurn() - BEFORE_TURN_SECONDS : m.forwardStart();
         double end = all.release().known() ? all.release().value() : m.fastestTurn() + AFTER_TURN_SECONDS;

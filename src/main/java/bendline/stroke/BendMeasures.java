@@ -1,15 +1,13 @@
 package bendline.stroke;
 
-import bendline.rod.Blank;
 import bendline.scene.Setup;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** What the bend of a stroke comes to, in single numbers. */
 final class BendMeasures {
-
-    /** What is left of the phone's angle in a direction, degrees. */
-    private static final double CAMERA_DEG = 1;
 
     private final StrokeReader.Readings all;
     private final Bend bend;
@@ -26,7 +24,7 @@ final class BendMeasures {
      */
     static Map<Quantity, Measure> of(StrokeReader.Readings all, Bend bend, BendReach reach) {
         BendMeasures m = new BendMeasures(all, bend);
-        m.force();
+        m.out.putAll(PullMeasures.of(all, bend));
         m.energy();
         m.place();
         m.after();
@@ -44,82 +42,36 @@ final class BendMeasures {
         return RodStiffness.of(free, setup.blank(), ring);
     }
 
-    static Bend bend(StrokeReader.Readings all, RodStiffness rod, int firstFrame) {
+    /** @param rigKg the rig as cast; null where it was not told */
+    static Bend bend(StrokeReader.Readings all, RodStiffness rod, int firstFrame, @Nullable Double rigKg) {
         double free =
                 all.scale().known() ? all.scale().metresPerPixel() * all.trace().freeLengthPx() : 1;
         CastPlane plane = CastPlane.of(all.trace(), free);
-        java.util.List<BendArc> arcs = BendArcs.of(all, plane, firstFrame);
-        Blank blank = rod.blank();
+        List<BendArc> arcs = BendArcs.of(all, plane, firstFrame);
         if (arcs.isEmpty()) {
             return Bend.NONE;
         }
-        LoadCurve load = blank == null
+        RigPull rig = rigKg == null || !all.scale().known()
+                ? RigPull.NONE
+                : RigPull.of(RigPath.of(all, plane, firstFrame), rigKg, all.step());
+        double until = all.release().known() ? all.release().value() : all.moments().deepestLoad();
+        LoadReader.Given given = new LoadReader.Given(
+                all.scale().relativeSd(), all.moments().forwardStart(), until, all.step());
+        LoadCurve load = rod.blank() == null && rig.newtons().length == 0
                 ? LoadCurve.nothing(rod.basis())
-                : new LoadReader(
-                                rod,
-                                blank,
-                                arcs,
-                                all.scale().relativeSd(),
-                                all.release().known()
-                                        ? all.release().value()
-                                        : all.moments().deepestLoad(),
-                                all.step())
-                        .read();
+                : new LoadReader(rod, arcs, rig, given).read();
         return new Bend(arcs, all.scale().known(), plane.basis(), load);
     }
 
-    /** The entry of the stroke whose lower end is highest: a wild reading says so by its uncertainty and is passed over. */
-    private int peak(double[] values, double[] sds) {
-        LoadCurve c = bend.load();
-        double from = all.moments().forwardStart();
-        double to =
-                all.release().known() ? all.release().value() : all.moments().deepestLoad();
-        int best = -1;
-        for (int i = 0; i < c.size(); i++) {
-            boolean inside = c.realSeconds()[i] >= from - 1e-9 && c.realSeconds()[i] <= to + 1e-9;
-            if (inside
-                    && Double.isFinite(values[i] - sds[i])
-                    && (best < 0 || values[i] - sds[i] > values[best] - sds[best])) {
-                best = i;
-            }
-        }
-        return best;
-    }
-
     private String why() {
-        return bend.load().known()
+        return bend.load().bendRead()
                 ? "the blank was not followed from the forward start to the release"
                 : bend.load().basis();
     }
 
-    private void force() {
-        LoadCurve c = bend.load();
-        int at = peak(c.newtons(), c.newtonsSd());
-        if (at < 0) {
-            out.put(Quantity.PEAK_FORCE, Quantity.PEAK_FORCE.unknown(why()));
-            out.put(Quantity.FORCE_ANGLE_DEG, Quantity.FORCE_ANGLE_DEG.unknown(why()));
-            return;
-        }
-        double inertia = c.withoutInertiaN()[at] - c.newtons()[at];
-        String basis = String.format(
-                java.util.Locale.ROOT,
-                "the end force whose bend lies nearest to the arc, the blank's inertia (here %.0f N of bend) taken out; %s; %s",
-                Math.abs(inertia),
-                c.basis(),
-                bend.view());
-        out.put(Quantity.PEAK_FORCE, Quantity.PEAK_FORCE.known(c.newtons()[at], c.newtonsSd()[at], basis));
-        double degrees = Math.toDegrees(c.directionRad()[at]);
-        out.put(
-                Quantity.FORCE_ANGLE_DEG,
-                Quantity.FORCE_ANGLE_DEG.known(
-                        degrees < 0 ? degrees + 360 : degrees,
-                        Math.hypot(CAMERA_DEG, Math.toDegrees(c.directionSd()[at])),
-                        "direction of that force; 0 towards the water, 180 back"));
-    }
-
     private void energy() {
         LoadCurve c = bend.load();
-        int at = peak(c.energyJ(), c.energySd());
+        int at = c.peak(c.energyJ(), c.energySd(), all);
         if (at < 0) {
             out.put(Quantity.STORED_ENERGY, Quantity.STORED_ENERGY.unknown(why()));
             out.put(Quantity.ENERGY_LEFT, Quantity.ENERGY_LEFT.unknown(why()));
@@ -161,7 +113,7 @@ final class BendMeasures {
     private void place() {
         LoadCurve c = bend.load();
         double peak = all.moments().peakBend();
-        double centre = c.known() ? at(c, c.bendCentre(), peak) : BendPlace.at(bend.arcs(), peak);
+        double centre = c.bendRead() ? at(c, c.bendCentre(), peak) : BendPlace.at(bend.arcs(), peak);
         out.put(
                 Quantity.BEND_CENTRE,
                 Double.isNaN(centre)

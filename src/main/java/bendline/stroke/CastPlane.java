@@ -51,6 +51,11 @@ record CastPlane(
     /** Frames tell alike: so many of them, at most, count. */
     private static final double WORTH = 30;
 
+    /** Step over which the cost's bend is taken, radians, and how far a phone's focal length may be another. */
+    private static final double PROBE = Math.toRadians(2);
+
+    private static final double FOCAL_SD = 0.1;
+
     private static final int LEAST_FRAMES = 12;
     private static final int POINTS = 11;
 
@@ -67,8 +72,10 @@ record CastPlane(
         double[] best = {0, 0};
         CastPlane square = at(trace, best, 1);
         boolean enough = blanks.length >= LEAST_FRAMES;
+        double[] doubt = {USUAL_YAW, USUAL_PITCH};
         if (enough) {
             best = search(trace, blanks);
+            doubt = doubt(trace, blanks, best);
         }
         CastPlane found = at(trace, best, 1);
         double[] lengths = found.lengths(blanks);
@@ -78,8 +85,12 @@ record CastPlane(
         String basis = enough
                 ? String.format(
                         Locale.ROOT,
-                        "how the phone stood to the cast is taken out, so that the rod's length stays the same within %.1f %%"
-                                + " instead of %.1f %% in %d frames",
+                        "the phone taken to stand %.0f° ± %.0f° from square and tilted by %.0f° ± %.0f°, since the rod's length then"
+                                + " stays the same within %.1f %% instead of %.1f %% in %d frames",
+                        Math.toDegrees(Math.abs(best[0])),
+                        Math.toDegrees(doubt[0]),
+                        Math.toDegrees(Math.abs(best[1])),
+                        Math.toDegrees(doubt[1]),
                         100 * after,
                         100 * before,
                         blanks.length)
@@ -119,6 +130,37 @@ record CastPlane(
             }
         }
         return best;
+    }
+
+    /**
+     * 68 % uncertainties of the two angles: from how the cost, a sum of squares, bends about its lowest point (its second derivatives
+     * are twice the inverse covariance), and from a focal length that is another.
+     */
+    private static double[] doubt(Trace trace, double[][][] blanks, double[] best) {
+        double h = PROBE;
+        double middle = cost(trace, blanks, best);
+        double[] second = new double[2];
+        for (int k = 0; k < 2; k++) {
+            double[] up = best.clone();
+            double[] down = best.clone();
+            up[k] += h;
+            down[k] -= h;
+            second[k] = (cost(trace, blanks, up) - 2 * middle + cost(trace, blanks, down)) / (h * h);
+        }
+        double mixed = 0;
+        for (int k = 0; k < 4; k++) {
+            int a = k % 2 == 0 ? 1 : -1;
+            int b = k < 2 ? 1 : -1;
+            mixed += a * b * cost(trace, blanks, new double[] {best[0] + a * h, best[1] + b * h}) / (4 * h * h);
+        }
+        double det = second[0] * second[1] - mixed * mixed;
+        boolean bowl = Double.isFinite(det) && det > 0 && second[0] > 0;
+        double yaw = bowl ? Math.sqrt(2 * second[1] / det) : USUAL_YAW;
+        double pitch = bowl ? Math.sqrt(2 * second[0] / det) : USUAL_PITCH;
+        return new double[] {
+            Math.min(USUAL_YAW, Math.hypot(yaw, FOCAL_SD * best[0])),
+            Math.min(USUAL_PITCH, Math.hypot(pitch, FOCAL_SD * best[1]))
+        };
     }
 
     private static double cost(Trace trace, double[][][] blanks, double[] angles) {

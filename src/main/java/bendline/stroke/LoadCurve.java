@@ -1,5 +1,7 @@
 package bendline.stroke;
 
+import java.util.Arrays;
+
 /**
  * The pull on the rod's tip and what the bend holds, one entry per bend arc. Arrays are shared, do not write to them; NaN where
  * nothing was read. All empty where no stiffness of the blank is known.
@@ -38,6 +40,31 @@ public record LoadCurve(
     /** Whether there is anything. */
     public boolean known() {
         return clipSeconds.length > 0;
+    }
+
+    /** Whether anything was read from the bend; without a stiffness the rig alone tells the pull, and nothing tells the energy. */
+    boolean bendRead() {
+        return Arrays.stream(energyJ).anyMatch(Double::isFinite);
+    }
+
+    /**
+     * The entry between forward start and release whose lower end is highest: a wild reading says so by its uncertainty and is passed
+     * over. −1 for none.
+     */
+    int peak(double[] values, double[] sds, StrokeReader.Readings all) {
+        double from = all.moments().forwardStart();
+        double to =
+                all.release().known() ? all.release().value() : all.moments().deepestLoad();
+        int best = -1;
+        for (int i = 0; i < size(); i++) {
+            boolean inside = realSeconds[i] >= from - 1e-9 && realSeconds[i] <= to + 1e-9;
+            if (inside
+                    && Double.isFinite(values[i] - sds[i])
+                    && (best < 0 || values[i] - sds[i] > values[best] - sds[best])) {
+                best = i;
+            }
+        }
+        return best;
     }
 
     /** Number of entries. */

@@ -15,7 +15,7 @@ final class RingDamping {
 
     private RingDamping() {}
 
-    /** Damping over the critical one: with the rate of decay d and the frequency f, d over √(d² + (2πf)²). */
+    /** Damping over the critical one. */
     static Found of(RodSeries rod, double step, double release) {
         Found ring = Ring.of(rod, step, release);
         if (!ring.known()) {
@@ -43,13 +43,36 @@ final class RingDamping {
                 best = k;
             }
         }
-        return best <= 0 || best == TRIALS - 1
-                ? Found.nothing("the ring is too short or too long to tell how fast it dies")
-                : told(decays, left, best, ring.value(), t.length);
+        if (best <= 0 || best == TRIALS - 1) {
+            return Found.nothing("the ring is too short or too long to tell how fast it dies");
+        }
+        double decay = between(left, decays, best);
+        return told(decay, half(decays, left, best, t.length), ring.value());
     }
 
-    /** The interval holds the decays whose misfit is larger by one part in the degrees of freedom. */
-    private static Found told(double[] decays, double[] left, int best, double hz, int n) {
+    /** The lowest point of the parabola through the best trial and its neighbours, over the logarithm of the decay. */
+    private static double between(double[] left, double[] decays, int best) {
+        double a = left[best - 1];
+        double b = left[best];
+        double c = left[best + 1];
+        double shift = 0.5 * (a - c) / (a - 2 * b + c);
+        return Double.isFinite(shift) ? decays[best] * Math.pow(decays[1] / decays[0], shift) : decays[best];
+    }
+
+    /** Damping over the critical one, by way of the logarithmic decrement δ: δ/√(4π² + δ²) (textbook). */
+    static double overCritical(double decrement) {
+        return decrement / Math.hypot(2 * Math.PI, decrement);
+    }
+
+    private static Found told(double decay, double halfWidth, double hz) {
+        return new Found(
+                overCritical(decay / hz),
+                halfWidth / (2 * Math.PI * hz),
+                "decay of the ring after the release, over the critical damping");
+    }
+
+    /** Half the interval of the decays whose misfit is larger by no more than one part in the degrees of freedom. */
+    private static double half(double[] decays, double[] left, int best, int n) {
         double limit = left[best] * (1 + 2.0 / Math.max(1, n - 6));
         int low = best;
         int high = best;
@@ -60,9 +83,6 @@ final class RingDamping {
             high++;
         }
         double ratio = decays[1] / decays[0];
-        double wide = 0.5 * (decays[high] * Math.sqrt(ratio) - decays[low] / Math.sqrt(ratio));
-        double omega = 2 * Math.PI * hz;
-        double zeta = decays[best] / Math.hypot(decays[best], omega);
-        return new Found(zeta, wide / omega, "decay of the ring after the release, over the critical damping");
+        return 0.5 * (decays[high] * Math.sqrt(ratio) - decays[low] / Math.sqrt(ratio));
     }
 }

@@ -74,7 +74,7 @@ final class StrokeReader {
         Map<EventKind, Event> events = new EventBook(all, slowMotion.factor(), this::clipFrame).events();
         given.seconds().forEach((kind, at) -> events.put(kind, byHand(kind, at)));
         RodStiffness blank = BendMeasures.stiffness(all, setup);
-        Bend bend = BendMeasures.bend(all, blank, first);
+        Bend bend = BendMeasures.bend(all, blank, first, setup.castMassKg());
         List<Measure> measures =
                 new MeasureBook(all, BendMeasures.of(all, bend, new BendReach(blank, setup.castMassKg()))).measures();
         int begin = frameAt(start(moments, turn) - LEAD_SECONDS);

@@ -3,7 +3,11 @@ package bendline.rod;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import bendline.geometry.Circle;
 import bendline.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
 import org.hipparchus.special.elliptic.legendre.LegendreEllipticIntegral;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -215,5 +219,38 @@ class ElasticaTest {
         }
         double down = bent(Taper.UNIFORM, alpha, Bending.STEPS).tip().y() / L;
         assertThat(0.8517 * Math.sin(low) / down - 1).isEqualTo(off, within(0.005));
+    }
+
+    /** A couple alone bends it to an arc of a circle, kL = M·L/EI: exact (textbook, from memory). */
+    @ParameterizedTest
+    @CsvSource({
+        "1, 0.841470985, 0.459697694, 0.958851077, 0.127670961",
+        "1.5707963267948966, 0.636619772, 0.636619772, 0.900316316, 0.207106781",
+        "3.141592653589793, 0, 0.636619772, 0.636619772, 0.5"
+    })
+    void bendsToACircleUnderACouple(double turn, double along, double down, double chord, double sagittaOfChord) {
+        Load couple = new Load(new Point(0, 0), turn * EI / L, List.of());
+        BlankShape s = new Bending(Blank.massless(L, EI, Taper.UNIFORM)).under(0, couple);
+        assertThat(s.tipTurn()).isEqualTo(turn, within(1e-9));
+        assertThat(s.tip().x() / L).isEqualTo(along, within(2e-9));
+        assertThat(s.tip().y() / L).isEqualTo(down, within(2e-9));
+        assertThat(s.chordRatio()).isEqualTo(chord, within(2e-9));
+        assertThat(sagitta(s)[0] / chord).isEqualTo(sagittaOfChord, within(1e-6));
+        assertThat(s.energyJ() * L / EI).isEqualTo(0.5 * turn * turn, within(1e-9));
+    }
+
+    /** The same arcs at 1 px a four-hundredth of their length, each point half a pixel off: the radius within 0.5 %. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 1.5707963267948966, 3.141592653589793})
+    void isReadAsACircle(double turn) {
+        Load couple = new Load(new Point(0, 0), turn * EI / L, List.of());
+        BlankShape s = new Bending(Blank.massless(L, EI, Taper.UNIFORM)).under(0, couple);
+        Random random = new Random(3);
+        List<Point> seen = new ArrayList<>();
+        for (int i = 0; i <= 100; i++) {
+            Point e = new Point(random.nextGaussian(), random.nextGaussian()).times(0.5);
+            seen.add(s.at(i * L / 100).times(400 / L).plus(e));
+        }
+        assertThat(Circle.through(seen).radius() * turn / 400).isEqualTo(1, within(0.005));
     }
 }

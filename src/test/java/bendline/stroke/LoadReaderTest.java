@@ -66,42 +66,48 @@ class LoadReaderTest {
         return c.told(id).value();
     }
 
-    /** Target in the fast part: ± 20 %. Casts on a slack line are left out: its snap lasts less than a frame. */
+    private static List<SimulatedCasts.Read> smooth() {
+        return casts.stream().filter(c -> !jerked(c)).toList();
+    }
+
+    /** Target in the fast part: ± 20 %; with the rig weighed and seen it is a tenth. */
     @Test
-    void readsThePeakPullWithinAFifth() {
-        assertThat(casts).filteredOn(c -> !jerked(c)).isNotEmpty().allSatisfy(c -> {
+    void readsThePeakPullWithinATenth() {
+        assertThat(smooth()).isNotEmpty().allSatisfy(c -> {
             double truth = c.truth("peakLinePullN");
-            assertThat(value(c, "peakTipForce") / truth).as(c.scenario().name()).isEqualTo(1, within(0.2));
+            assertThat(value(c, "peakTipForce") / truth).as(c.scenario().name()).isEqualTo(1, within(0.1));
         });
     }
 
-    /** A snap is not read in full, but nor is more read than there was beyond what is stated. */
+    /** A slack line that comes tight pulls for less than a frame shows: no number, but what was seen at least. */
     @Test
-    void neverReadsFarMoreThanThereWas() {
-        assertThat(casts).allSatisfy(c -> {
+    void doesNotTellAPullThatAJerkHides() {
+        assertThat(casts).filteredOn(LoadReaderTest::jerked).isNotEmpty().allSatisfy(c -> {
             Measure pull = c.told("peakTipForce");
-            assertThat(pull.value()).isLessThan(c.truth("peakLinePullN") + 2.5 * pull.plusMinus());
+            assertThat(pull.value()).isNull();
+            assertThat(pull.basis()).contains("came tight with a jerk", "at least");
         });
     }
 
-    /** The reason for the wide target: a blank taken to have no mass is misread by more. */
+    /** The bend alone: its target is ± 20 %, and a blank taken to have no mass is misread by more, which is the reason. */
     @Test
-    void readsWorseWithoutTheBlanksInertia() {
-        assertThat(casts).filteredOn(c -> !jerked(c)).allSatisfy(c -> {
-            LoadCurve load = c.strokes().get(0).bend().load();
-            List<Truth.Frame> frames = c.truth().frames();
-            double with = 0;
-            double without = 0;
-            for (int i = 0; i < load.size(); i++) {
-                Truth.Frame f =
-                        frames.get(c.strokes().get(0).bend().arcs().get(i).frame());
-                if (f.rigHeld() && load.newtonsSd()[i] < 10) {
-                    with += Math.abs(load.newtons()[i] - f.linePullN());
-                    without += Math.abs(load.withoutInertiaN()[i] - f.linePullN());
-                }
+    void readsTheBendAloneWithinAFifthAndWorseWithoutTheBlanksInertia() {
+        SimulatedCasts.Read c = smooth().get(0);
+        SimulatedCasts.Read alone = SimulatedCasts.unweighed(c.truth(), measured(c.scenario()), SD_PX, DROPPED);
+        assertThat(value(alone, "peakTipForce") / c.truth("peakLinePullN")).isEqualTo(1, within(0.2));
+        LoadCurve load = alone.strokes().get(0).bend().load();
+        List<Truth.Frame> frames = c.truth().frames();
+        double with = 0;
+        double without = 0;
+        for (int i = 0; i < load.size(); i++) {
+            Truth.Frame f =
+                    frames.get(alone.strokes().get(0).bend().arcs().get(i).frame());
+            if (f.rigHeld() && load.newtonsSd()[i] < 10) {
+                with += Math.abs(load.newtons()[i] - f.linePullN());
+                without += Math.abs(load.withoutInertiaN()[i] - f.linePullN());
             }
-            assertThat(without).as(c.scenario().name()).isGreaterThan(1.3 * with);
-        });
+        }
+        assertThat(without).isGreaterThan(1.3 * with);
     }
 
     @Test
@@ -140,27 +146,30 @@ class LoadReaderTest {
         });
     }
 
-    /** The same rod in the same clip, told wrongly: refused, or no confident number. */
+    /** The same rod in the same clip, told wrongly: no confident energy, and the rig still tells the pull. */
     @Test
     void isNotSureWhereTheRodWasToldWrongly() {
-        SimulatedCasts.Read c =
-                casts.stream().filter(r -> !jerked(r)).findFirst().orElseThrow();
+        SimulatedCasts.Read c = smooth().get(0);
         BlankFacts.Measured m = measured(c.scenario()).measured();
         BlankFacts sixTimes =
                 new BlankFacts(null, null, null, new BlankFacts.Measured(6 * m.stiffnessNm2(), 0.05, m.tipShare()));
-        Measure pull = SimulatedCasts.read(c.truth(), sixTimes, SD_PX, DROPPED).told("peakTipForce");
-        assertThat(pull.basis()).contains("ring", "check its length");
-        assertThat(pull.plusMinus()).isGreaterThan(0.8 * pull.value());
+        SimulatedCasts.Read wrong = SimulatedCasts.read(c.truth(), sixTimes, SD_PX, DROPPED);
+        Measure energy = wrong.told("storedEnergy");
+        assertThat(energy.basis()).contains("ring", "check its length");
+        assertThat(energy.plusMinus()).isGreaterThan(0.8 * energy.value());
+        assertThat(value(wrong, "peakTipForce") / c.truth("peakLinePullN")).isEqualTo(1, within(0.1));
     }
 
     @Test
-    void saysWhatItNeedsWhereNothingWasTold() {
+    void tellsThePullAloneWhereTheRodIsUnknown() {
+        SimulatedCasts.Read c = smooth().get(0);
         SimulatedCasts.Read bare = SimulatedCasts.read(
-                casts.get(0).truth(), new BlankFacts(null, null, "nothing-like-it", null), SD_PX, DROPPED);
-        assertThat(bare.told("peakTipForce").value()).isNull();
-        assertThat(bare.told("peakTipForce").basis()).contains("nothing-like-it", "did you mean");
+                c.truth(), new BlankFacts(null, null, "nothing-like-it", null), SD_PX, DROPPED);
+        assertThat(value(bare, "peakTipForce") / c.truth("peakLinePullN")).isEqualTo(1, within(0.1));
+        assertThat(bare.told("storedEnergy").value()).isNull();
+        assertThat(bare.told("storedEnergy").basis()).contains("nothing-like-it", "did you mean");
         assertThat(bare.told("loadedShare").value()).isNull();
-        double known = casts.get(0).told("bendCentre").value();
-        assertThat(bare.told("bendCentre").value()).isEqualTo(known, within(0.1));
+        assertThat(bare.told("bendCentre").value())
+                .isEqualTo(c.told("bendCentre").value(), within(0.1));
     }
 }

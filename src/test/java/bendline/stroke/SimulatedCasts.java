@@ -46,10 +46,19 @@ final class SimulatedCasts {
     }
 
     static Read read(Truth truth, @Nullable BlankFacts facts, double sdPx, double dropped) {
+        return read(truth, facts, sdPx, dropped, truth.scenario().rig().massG() / 1000);
+    }
+
+    /** Nobody weighed the rig. */
+    static Read unweighed(Truth truth, @Nullable BlankFacts facts, double sdPx, double dropped) {
+        return read(truth, facts, sdPx, dropped, null);
+    }
+
+    private static Read read(
+            Truth truth, @Nullable BlankFacts facts, double sdPx, double dropped, @Nullable Double rigKg) {
         Scenario scenario = truth.scenario();
         Trace trace = trace(truth, sdPx, dropped, scenario.seed());
-        Setup setup = new Setup(
-                        null, scenario.rod().freeLengthM(), null, scenario.rig().massG() / 1000, null, null, List.of())
+        Setup setup = new Setup(null, scenario.rod().freeLengthM(), null, rigKg, null, null, List.of())
                 .withBlank(facts);
         SlowMotion slow = new SlowMotion(scenario.camera().slowMotionFactor(), "given");
         return new Read(scenario, truth, new StrokeTimer().time(trace, setup, slow));

@@ -1,0 +1,115 @@
+package bendline.stroke;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Where a slack line came tight in the forward stroke. The pull then lasts for half a swing of the blank's end on the line, a hundredth
+ * of a second or two, and goes between two frames; what can be seen is how slack the line was and how fast rig and tip parted.
+ */
+final class Jerks {
+
+    /** A line shorter than its drop by less than this share is taut: errors of reading, stretch, the view. */
+    private static final double SLACK = 0.06;
+
+    private static final double CERTAIN = 2.5;
+
+    /** Of the distances of the stroke, the one that is the drop. */
+    private static final double DROP_QUANTILE = 0.85;
+
+    /**
+     * Newtons of a jerk for each m/s at which rig and tip part: √(k·m) of a line of k = 300 to 1,500 N/m (a metre of monofilament or
+     * of braid) and the 10 to 20 g with which a blank's end answers; good to a factor of two. Common practice, no source.
+     */
+    private static final double NEWTONS_A_MPS = 3.5;
+
+    /** For so long after the line comes tight the pull is another than frames show, real seconds, or two frames. */
+    private static final double LASTS_SECONDS = 0.025;
+
+    /**
+     * One of them.
+     *
+     * @param from before it came tight, real time
+     * @param to when the jerk is over
+     * @param slack by how much the line was shorter than its drop, over the drop
+     * @param partingMps how fast rig and tip parted
+     */
+    record Jerk(double from, double to, double slack, double partingMps) {
+
+        /** What such a jerk comes to, newtons, to a factor of two. */
+        double newtons() {
+            return NEWTONS_A_MPS * partingMps;
+        }
+    }
+
+    private final double[] t;
+    private final double[] far;
+    private final double[] sd;
+    private final double step;
+
+    private Jerks(double[] t, double[] far, double[] sd, double step) {
+        this.t = t;
+        this.far = far;
+        this.sd = sd;
+        this.step = step;
+    }
+
+    /**
+     * @param arcs in metres
+     * @param from forward start, real time
+     * @param to release
+     * @param step usual real time between frames
+     */
+    static List<Jerk> of(List<BendArc> arcs, double from, double to, double step) {
+        List<BendArc> seen = arcs.stream()
+                .filter(a -> a.whole() && a.rig() != null && a.realSeconds() >= from && a.realSeconds() <= to)
+                .toList();
+        if (seen.size() < 4) {
+            return List.of();
+        }
+        double[] far = seen.stream()
+                .mapToDouble(a -> a.rig() == null ? Double.NaN : a.rig().distance(a.line().last()))
+                .toArray();
+        return new Jerks(
+                        seen.stream().mapToDouble(BendArc::realSeconds).toArray(),
+                        far,
+                        seen.stream()
+                                .mapToDouble(a -> a.sd() * Math.sqrt(2))
+                                .toArray(),
+                        step)
+                .find();
+    }
+
+    private List<Jerk> find() {
+        double[] sorted = Arrays.stream(far).sorted().toArray();
+        double drop = sorted[(int) (DROP_QUANTILE * (sorted.length - 1))];
+        List<Jerk> out = new ArrayList<>();
+        int tight = 0;
+        for (int i = 1; i < t.length; i++) {
+            double slack = 0;
+            for (int k = tight; k < i; k++) {
+                boolean certain = drop - far[k] > CERTAIN * sd[k];
+                slack = Math.max(slack, certain ? 1 - far[k] / drop : 0);
+            }
+            if (far[i] > drop * (1 - SLACK / 2)) {
+                if (slack > SLACK) {
+                    out.add(jerk(tight, i, slack));
+                }
+                tight = i;
+            }
+        }
+        return out;
+    }
+
+    /** The frame in which the line comes tight shows only part of the speed: the fastest of those before it counts too. */
+    private Jerk jerk(int from, int to, double slack) {
+        double fastest = 0;
+        int first = Math.max(from, to - Math.max(2, (int) Math.ceil(LASTS_SECONDS / step)));
+        for (int k = first; k < to; k++) {
+            fastest = Math.max(fastest, (far[k + 1] - far[k]) / (t[k + 1] - t[k]));
+        }
+        double lasts = Math.max(LASTS_SECONDS, 2 * step);
+        return new Jerk(t[Math.max(first, to - 2)], t[to] + lasts, slack, fastest);
+    }
+}

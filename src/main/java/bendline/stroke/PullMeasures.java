@@ -1,0 +1,107 @@
+package bendline.stroke;
+
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** The largest pull on the tip and where it pulls, or why they can't be told. */
+final class PullMeasures {
+
+    /** What is left of the phone's angle in a direction, degrees. */
+    private static final double CAMERA_DEG = 1;
+
+    /** A jerk of this share of the largest pull seen may have been the larger: its size is known to a factor of two. */
+    private static final double MAY_BE_LARGER = 0.5;
+
+    /** A pull that is largest so many frames before the release may still have grown. */
+    private static final double AT_THE_END_FRAMES = 1.6;
+
+    private final StrokeReader.Readings all;
+    private final Bend bend;
+    private final LoadCurve c;
+
+    private PullMeasures(StrokeReader.Readings all, Bend bend) {
+        this.all = all;
+        this.bend = bend;
+        this.c = bend.load();
+    }
+
+    static Map<Quantity, Measure> of(StrokeReader.Readings all, Bend bend) {
+        PullMeasures m = new PullMeasures(all, bend);
+        int at = m.c.peak(m.c.newtons(), m.c.newtonsSd(), all);
+        if (at < 0) {
+            return unknown(
+                    m.c.known() ? "the blank was not followed from the forward start to the release" : m.c.basis());
+        }
+        return m.hidden(at).map(PullMeasures::unknown).orElseGet(() -> m.told(at));
+    }
+
+    private static Map<Quantity, Measure> unknown(String why) {
+        Map<Quantity, Measure> out = new EnumMap<>(Quantity.class);
+        out.put(Quantity.PEAK_FORCE, Quantity.PEAK_FORCE.unknown(why));
+        out.put(Quantity.FORCE_ANGLE_DEG, Quantity.FORCE_ANGLE_DEG.unknown(why));
+        return out;
+    }
+
+    /** A jerk that frames don't show and that may have pulled harder than all they do show; the release ends what can be one. */
+    private Optional<String> hidden(int at) {
+        double to = all.release().known() ? all.release().value() : all.moments().deepestLoad();
+        return Jerks.of(bend.arcs(), all.moments().forwardStart(), to, all.step()).stream()
+                .max(Comparator.comparingDouble(Jerks.Jerk::newtons))
+                .filter(j -> bend.metric() && j.newtons() > MAY_BE_LARGER * c.newtons()[at])
+                .map(j -> String.format(
+                        Locale.ROOT,
+                        "the line was slack by %.0f %% of its drop and came tight with a jerk, rig and tip parting at %.0f m/s: that is"
+                                + " over between two frames; at least %.0f N were seen, such a jerk comes to some %.0f N, half or twice"
+                                + " that",
+                        100 * j.slack(),
+                        j.partingMps(),
+                        Math.max(0, c.newtons()[at] - c.newtonsSd()[at]),
+                        j.newtons()));
+    }
+
+    private Map<Quantity, Measure> told(int at) {
+        Map<Quantity, Measure> out = new EnumMap<>(Quantity.class);
+        out.put(
+                Quantity.PEAK_FORCE,
+                Quantity.PEAK_FORCE.known(
+                        c.newtons()[at], Math.hypot(c.newtonsSd()[at], stillGrowing(at)), basis(at)));
+        double degrees = Math.toDegrees(c.directionRad()[at]);
+        out.put(
+                Quantity.FORCE_ANGLE_DEG,
+                Double.isNaN(degrees)
+                        ? Quantity.FORCE_ANGLE_DEG.unknown("the bend could not be read there")
+                        : Quantity.FORCE_ANGLE_DEG.known(
+                                degrees < 0 ? degrees + 360 : degrees,
+                                Math.hypot(CAMERA_DEG, Math.toDegrees(c.directionSd()[at])),
+                                "direction of that force; 0 towards the water, 180 back"));
+        return out;
+    }
+
+    /** What the pull may have grown by between the last frame and the release. */
+    private double stillGrowing(int at) {
+        if (!all.release().known() || at == 0) {
+            return 0;
+        }
+        double left = all.release().value() - c.realSeconds()[at];
+        double slope = (c.newtons()[at] - c.newtons()[at - 1]) / (c.realSeconds()[at] - c.realSeconds()[at - 1]);
+        return left > AT_THE_END_FRAMES * all.step() || !(slope > 0)
+                ? 0
+                : slope * (Math.max(0, left) + all.release().sd());
+    }
+
+    private String basis(int at) {
+        double inertia = c.withoutInertiaN()[at] - c.newtons()[at];
+        String bent = Double.isNaN(inertia)
+                ? "the rig's mass times its acceleration"
+                : String.format(
+                        Locale.ROOT,
+                        "the end force whose bend lies nearest to the arc, the blank's inertia and the air's drag (here %.0f N of bend)"
+                                + " taken out; weighed, where the rig was seen and its mass told, with that mass times its"
+                                + " acceleration",
+                        Math.abs(inertia));
+        return bent + "; " + c.basis() + "; " + bend.view();
+    }
+}
