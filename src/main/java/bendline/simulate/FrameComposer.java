@@ -21,6 +21,7 @@ final class FrameComposer {
     private final StreakCanvas canvas;
     private final RodPainter rods;
     private final AnglerPainter angler;
+    private final @Nullable TrunkPath trunk;
     private final Sensor sensor;
     private final Reeds reeds;
     private final Glints glints;
@@ -43,6 +44,7 @@ final class FrameComposer {
         this.canvas = new StreakCanvas(c.width(), c.height());
         this.rods = new RodPainter(scenario);
         this.angler = new AnglerPainter(scenario);
+        this.trunk = motion == null ? null : TrunkPath.of(motion, scenario.casts());
         this.sensor = new Sensor(c, scenario.seed());
         this.image = new BufferedImage(c.width(), c.height(), BufferedImage.TYPE_3BYTE_BGR);
         this.bgr = ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
@@ -69,7 +71,7 @@ final class FrameComposer {
 
     private void person(Motion moved, double t, Homography map) {
         PhoneCamera camera = new PhoneCamera(scenario, shake.moved(t));
-        Limbs limbs = angler.limbs(moved.at(t));
+        Limbs limbs = angler.limbs(moved.at(t), trunk == null ? null : trunk.at(t));
         Graphics2D g = image.createGraphics();
         angler.behind(g, camera, map, limbs);
         streaks(moved, t);
