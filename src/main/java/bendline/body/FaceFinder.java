@@ -93,28 +93,11 @@ public final class FaceFinder {
 
     /** The heads in one frame. */
     static List<Spot> spots(PersonFinder people, Frame f) {
-        double width = f.luma().width();
-        double height = f.luma().height();
         List<Spot> out = new ArrayList<>();
-        for (double share : SQUARES) {
-            double side = share * Math.max(width, height);
-            for (double y : middles(height, side)) {
-                for (double x : middles(width, side)) {
-                    people.find(f, new Region(new Point(x, y), side, 0)).stream()
-                            .filter(p -> p.shoulders().distance(p.hips()) < LARGEST_TRUNK * side)
-                            .forEach(p -> out.add(head(p)));
-                }
-            }
-        }
-        return out;
-    }
-
-    /** Where squares of a side are laid along a length so that each overlaps the next by half. */
-    private static double[] middles(double length, double side) {
-        int n = side >= length ? 1 : 1 + (int) Math.ceil((length - side) / (side / 2));
-        double[] out = new double[n];
-        for (int i = 0; i < n; i++) {
-            out[i] = n == 1 ? length / 2 : side / 2 + i * (length - side) / (n - 1);
+        for (Region square : Region.over(f.luma().width(), f.luma().height(), SQUARES)) {
+            people.find(f, square).stream()
+                    .filter(p -> p.shoulders().distance(p.hips()) < LARGEST_TRUNK * square.side())
+                    .forEach(p -> out.add(head(p)));
         }
         return out;
     }

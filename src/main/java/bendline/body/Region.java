@@ -1,6 +1,8 @@
 package bendline.body;
 
 import bendline.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * A square of the picture, possibly turned.
@@ -22,6 +24,36 @@ record Region(Point centre, double side, double turn) {
         Point d = rim.minus(hips);
         double turn = Math.atan2(d.x(), -d.y());
         return new Region(hips, 2 * d.norm() * MARGIN, Math.abs(turn) > MOST_TURN ? 0 : turn);
+    }
+
+    /**
+     * Upright squares that cover a picture, each overlapping the next by half, the largest first.
+     *
+     * @param width of the picture, pixels
+     * @param height of the picture, pixels
+     * @param shares sides over the picture's longer side
+     */
+    static List<Region> over(double width, double height, double[] shares) {
+        List<Region> out = new ArrayList<>();
+        for (double share : shares) {
+            double side = share * Math.max(width, height);
+            for (double y : middles(height, side)) {
+                for (double x : middles(width, side)) {
+                    out.add(new Region(new Point(x, y), side, 0));
+                }
+            }
+        }
+        return out;
+    }
+
+    /** Where squares of a side are laid along a length so that each overlaps the next by half. */
+    private static double[] middles(double length, double side) {
+        int n = side >= length ? 1 : 1 + (int) Math.ceil((length - side) / (side / 2));
+        double[] out = new double[n];
+        for (int i = 0; i < n; i++) {
+            out[i] = n == 1 ? length / 2 : side / 2 + i * (length - side) / (n - 1);
+        }
+        return out;
     }
 
     /** A point of the square, both coordinates 0 to 1 from its own top left, in the picture. */

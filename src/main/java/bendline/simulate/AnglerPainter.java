@@ -6,6 +6,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
 
 /** Draws the angler: what lies behind the rod first, the near arm and fist after it. */
 final class AnglerPainter {
@@ -55,9 +56,9 @@ final class AnglerPainter {
         return new Color(light.on(colours[random.nextInt(colours.length)], 0.6));
     }
 
-    /** Joints at a moment. */
-    Limbs limbs(Motion.Moment m) {
-        return Limbs.holding(m, rod, stature);
+    /** Joints at a moment, for a trunk that goes its own way or, where that is null, leans after the hands. */
+    Limbs limbs(Motion.Moment m, @Nullable Trunk trunk) {
+        return Limbs.holding(m, rod, stature, trunk);
     }
 
     /** Everything behind the rod. */
@@ -69,10 +70,10 @@ final class AnglerPainter {
         pen.limb(
                 l.farElbow(),
                 0.052 * k,
-                new Point(l.shoulder().x() + 0.05, l.shoulder().y() - 0.02),
+                new Point(l.farShoulder().x() + 0.05 * (1 - k), l.farShoulder().y() - 0.01),
                 0.07 * k,
                 shade);
-        leg(pen, l.hip(), l.backKnee(), l.backFoot(), k, farTrousers);
+        leg(pen, l.farHip(), l.backKnee(), l.backFoot(), k, farTrousers);
         leg(pen, l.hip(), l.frontKnee(), l.frontFoot(), k, trousers);
         pen.torso(l, k, jacket);
         pen.limb(l.neck(), 0.055 * k, l.head(), 0.06 * k, neck);

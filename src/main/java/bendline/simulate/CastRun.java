@@ -1,6 +1,7 @@
 package bendline.simulate;
 
 import bendline.simulate.Motion.Launch;
+import bendline.simulate.Motion.Push;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -30,6 +31,7 @@ final class CastRun {
     private final List<CastScript> scripts;
     private final HandMoves moves;
     private final List<Launch> launches = new ArrayList<>();
+    private final List<Push> pushes = new ArrayList<>();
     private long done;
     private int cast;
     private double pushStart = Double.NaN;
@@ -66,6 +68,7 @@ final class CastRun {
         this.moves = other.moves.copy();
         this.hands = other.hands.copy();
         this.launches.addAll(other.launches);
+        this.pushes.addAll(other.pushes);
         this.done = other.done;
         this.cast = other.cast;
         this.pushStart = other.pushStart;
@@ -114,6 +117,7 @@ final class CastRun {
             motion.add(hand, stepper.state(), chain.linkM, stepper.tension(), line.state());
         }
         launches.forEach(motion::launched);
+        pushes.forEach(motion::pushed);
         motion.balanced(stepper.energy(hands.at(now())).work(), worst);
     }
 
@@ -150,6 +154,7 @@ final class CastRun {
             if (Double.isNaN(pushStart) && mayPush(script, t)) {
                 pushStart = Math.max(t, script.pushFrom());
                 moves.push(hands, script, pushStart);
+                pushes.add(new Push(cast, pushStart));
             } else if (!Double.isNaN(pushStart) && mayRelease(script, t)) {
                 release(t);
                 return true;

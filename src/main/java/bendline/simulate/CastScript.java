@@ -1,5 +1,8 @@
 package bendline.simulate;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
+import org.jspecify.annotations.Nullable;
+
 /**
  * What the hands do in one cast. Times are real seconds, angles degrees in the words of the design: 0 forward and
  * level, 90 upright, 180 level behind.
@@ -24,6 +27,7 @@ package bendline.simulate;
  * @param putDown whether the angler thinks better of it after the backswing and puts the rod down
  * @param rushedFlat how plainly the backswing is flat and rushed
  * @param tipDrop how plainly the tip is dropped too early
+ * @param body what the body does of its own; null where the trunk only leans after the hands
  */
 public record CastScript(
         double startSeconds,
@@ -44,7 +48,8 @@ public record CastScript(
         double dropSeconds,
         boolean putDown,
         Severity rushedFlat,
-        Severity tipDrop) {
+        Severity tipDrop,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable BodyScript body) {
 
     /** Checks the ranges. */
     public CastScript {
@@ -95,7 +100,8 @@ public record CastScript(
                 between(0.34, 0.22, drop),
                 false,
                 Severity.of(rush),
-                Severity.of(drop));
+                Severity.of(drop),
+                null);
     }
 
     /** The same cast, but the angler puts the rod down after the backswing. */
@@ -119,7 +125,8 @@ public record CastScript(
                 dropSeconds,
                 true,
                 Severity.NONE,
-                Severity.NONE);
+                Severity.NONE,
+                body);
     }
 
     /** The same cast, the rod held for another time after the turn, real seconds. */
@@ -143,7 +150,8 @@ public record CastScript(
                 dropSeconds,
                 putDown,
                 rushedFlat,
-                tipDrop);
+                tipDrop,
+                body);
     }
 
     /** The same cast with another settle. */
@@ -167,7 +175,8 @@ public record CastScript(
                 dropSeconds,
                 putDown,
                 rushedFlat,
-                tipDrop);
+                tipDrop,
+                body);
     }
 
     /**
@@ -198,7 +207,39 @@ public record CastScript(
                 dropSeconds,
                 putDown,
                 rushedFlat,
-                tipDrop);
+                tipDrop,
+                body);
+    }
+
+    /**
+     * The same cast, made with a body of its own.
+     *
+     * @param pushSeconds how long the hands travel forward
+     * @param turnDelaySeconds start of the push to start of the turn
+     * @param body what the body does
+     */
+    public CastScript embodied(double pushSeconds, double turnDelaySeconds, BodyScript body) {
+        return new CastScript(
+                startSeconds,
+                readyAngleDeg,
+                layBackDeg,
+                backswingSeconds,
+                settleSeconds,
+                feelSeconds,
+                pushSeconds,
+                turnDelaySeconds,
+                turnSeconds,
+                stopAngleDeg,
+                releaseDirectionDeg,
+                releaseLateSeconds,
+                holdSeconds,
+                dropDeg,
+                dropDelaySeconds,
+                dropSeconds,
+                putDown,
+                rushedFlat,
+                tipDrop,
+                body);
     }
 
     /** The push starts here at the earliest, seconds. */

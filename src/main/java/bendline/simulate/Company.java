@@ -77,7 +77,7 @@ final class Company {
         Motion.Moment m = beside(t);
         if (!near && m != null) {
             PhoneCamera there = new PhoneCamera(scenario, moved, NEIGHBOUR_M);
-            figure(neighbour, g, there, map, neighbour.limbs(m));
+            figure(neighbour, g, there, map, neighbour.limbs(m, null));
         }
         for (int i = 0; i < walkers.size(); i++) {
             if ((i % 2 == 0) == near) {
@@ -123,6 +123,10 @@ final class Company {
                 new Point(x + 0.05, 1.65 * k),
                 new Point(x + 0.015, 1.52 * k),
                 shoulder,
+                hip,
+                shoulder,
+                hip,
+                new Point(x + 0.05 * k, 1.44 * k),
                 hip,
                 new Point(x + 0.1 * swing - 0.04, 1.17 * k),
                 near,

@@ -60,10 +60,10 @@ record FigurePen(Graphics2D g, PhoneCamera camera, Homography map) {
 
     /** Chest and belly in a jacket with a hem, a pocket and a seam. */
     void torso(Limbs l, double k, Stuff stuff) {
-        Point s = at(l.shoulder());
-        Point h = at(l.hip());
-        double w = px(l.shoulder(), 0.135 * k);
-        double v = px(l.hip(), 0.130 * k);
+        Point s = at(l.chest());
+        Point h = at(l.pelvis());
+        double w = px(l.chest(), 0.135 * k);
+        double v = px(l.pelvis(), 0.130 * k);
         Path2D path = new Path2D.Double();
         path.moveTo(s.x() - w, s.y() + 0.02 * w);
         path.curveTo(s.x() - 0.7 * w, s.y() - 0.62 * w, s.x() + 0.6 * w, s.y() - 0.62 * w, s.x() + w, s.y());

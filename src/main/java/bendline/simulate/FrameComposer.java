@@ -22,6 +22,7 @@ final class FrameComposer {
     private final RodPainter rods;
     private final AnglerPainter angler;
     private final Company company;
+    private final @Nullable TrunkPath trunk;
     private final Sensor sensor;
     private final Reeds reeds;
     private final Glints glints;
@@ -45,6 +46,7 @@ final class FrameComposer {
         this.rods = new RodPainter(scenario);
         this.angler = new AnglerPainter(scenario);
         this.company = new Company(scenario, motion);
+        this.trunk = motion == null ? null : TrunkPath.of(motion, scenario.casts());
         this.sensor = new Sensor(c, scenario.seed());
         this.image = new BufferedImage(c.width(), c.height(), BufferedImage.TYPE_3BYTE_BGR);
         this.bgr = ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
@@ -83,7 +85,7 @@ final class FrameComposer {
 
     private void person(Motion moved, double t, Homography map) {
         PhoneCamera camera = new PhoneCamera(scenario, shake.moved(t));
-        Limbs limbs = angler.limbs(moved.at(t));
+        Limbs limbs = angler.limbs(moved.at(t), trunk == null ? null : trunk.at(t));
         Graphics2D g = image.createGraphics();
         angler.behind(g, camera, map, limbs);
         streaks(moved, t);

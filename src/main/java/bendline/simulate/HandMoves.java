@@ -48,9 +48,10 @@ final class HandMoves {
             to(path, start - 5.2, 1.0, READY, s.readyAngleDeg());
         }
         double handSeconds = s.backswingSeconds() * 0.9;
-        path.add(new HandPath.Move(start, handSeconds, REAR[0] * scale - x, REAR[1] * scale - y, 0));
+        double rearY = REAR[1] * scale - (s.body() == null ? 0 : s.body().handsLowerM());
+        path.add(new HandPath.Move(start, handSeconds, REAR[0] * scale - x, rearY - y, 0));
         x = REAR[0] * scale;
-        y = REAR[1] * scale;
+        y = rearY;
         turn(path, start, s.backswingSeconds(), s.layBackDeg());
         if (s.putDown()) {
             double back = start + s.backswingSeconds() + 0.9;

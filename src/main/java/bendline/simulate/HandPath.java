@@ -103,6 +103,12 @@ final class HandPath {
         }
     }
 
+    /** The least-jerk step itself at a share u of its time: 0 before, 1 after. */
+    static double step(double u) {
+        double v = Math.max(0, Math.min(1, u));
+        return v * v * v * (10 + v * (6 * v - 15));
+    }
+
     /** Value, rate and acceleration of the least-jerk step 10u³ − 15u⁴ + 6u⁵ (Flash and Hogan 1985). */
     private static void quintic(double t, double seconds, double[] out) {
         if (t >= seconds) {

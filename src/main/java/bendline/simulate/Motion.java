@@ -52,12 +52,16 @@ final class Motion {
     /** A line let go: when, and how the rig left. */
     record Launch(int cast, double t, double speed, double angle) {}
 
+    /** A forward stroke begun: when the hands set off. */
+    record Push(int cast, double t) {}
+
     private final int links;
     private final double step;
     private final double start;
     private final List<double[]> samples = new ArrayList<>();
     private final List<RigLine.State> lines = new ArrayList<>();
     private final List<Launch> launches = new ArrayList<>();
+    private final List<Push> pushes = new ArrayList<>();
     private double worstBalance;
     private double workIn;
 
@@ -109,6 +113,10 @@ final class Motion {
         launches.add(launch);
     }
 
+    void pushed(Push push) {
+        pushes.add(push);
+    }
+
     void balanced(double workIn, double worst) {
         this.workIn = workIn;
         this.worstBalance = worst;
@@ -117,6 +125,11 @@ final class Motion {
     /** The releases, in order. */
     List<Launch> launches() {
         return List.copyOf(launches);
+    }
+
+    /** The forward strokes, in order. */
+    List<Push> pushes() {
+        return List.copyOf(pushes);
     }
 
     /** Work of the hands in joules over the whole motion. */

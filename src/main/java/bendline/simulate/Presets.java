@@ -59,6 +59,12 @@ public final class Presets {
         all.put("early-drop", List.of(CastScript.of(START, 0, 1)));
         all.put("both", List.of(CastScript.of(START, 1, 1)));
         all.put("mild", List.of(CastScript.of(START, 0.55, 0.55)));
+        CastScript plain = CastScript.of(START, 0, 0);
+        all.put("sound-body", List.of(BodyScript.sound(plain)));
+        all.put("low-hands", List.of(BodyScript.lowHands(plain, 1)));
+        all.put("weak-pull", List.of(BodyScript.weakPull(plain)));
+        all.put("body-last", List.of(BodyScript.bodyLast(plain)));
+        all.put("turned-first", List.of(BodyScript.turnedFirst(plain)));
         all.put("put-down", List.of(CastScript.of(START, 0, 0).puttingDown()));
         all.put("nobody", List.of());
         List<CastScript> held = List.of(CastScript.of(START, 0, 0).holding(5));

@@ -16,11 +16,13 @@ final class TruthWriter {
 
     private final Scenario scenario;
     private final @Nullable Motion motion;
+    private final @Nullable TrunkPath trunk;
     private final HandShake shake;
 
     TruthWriter(Scenario scenario, @Nullable Motion motion, HandShake shake) {
         this.scenario = scenario;
         this.motion = motion;
+        this.trunk = motion == null ? null : TrunkPath.of(motion, scenario.casts());
         this.shake = shake;
     }
 
@@ -85,7 +87,7 @@ final class TruthWriter {
 
     private Map<String, Point> joints(Motion.Moment m, PhoneCamera camera, Homography map) {
         Map<String, Point> out = new TreeMap<>();
-        Limbs.holding(m, scenario.rod(), scenario.statureM())
+        Limbs.holding(m, scenario.rod(), scenario.statureM(), trunk == null ? null : trunk.at(m.t()))
                 .joints(scenario.statureM(), camera.side())
                 .forEach((name, p) -> out.put(name, pixel(camera, map, p.x(), p.y())));
         return out;
@@ -143,11 +145,18 @@ final class TruthWriter {
                     new CastTimes(motion, script, launch, scenario.rod().freeLengthM());
             Map<String, Double> events = new HashMap<>();
             times.times().forEach((name, t) -> events.put(name, round(t * slow, 1e6)));
-            casts.add(new Truth.Cast(
-                    casts.size() + 1,
-                    events,
-                    CastMeasures.of(motion, times, launch, scenario.rod(), scenario.rig()),
-                    Map.of("flat-rushed-backswing", script.rushedFlat(), "tip-dropped-early", script.tipDrop())));
+            Map<String, Double> measures =
+                    new TreeMap<>(CastMeasures.of(motion, times, launch, scenario.rod(), scenario.rig()));
+            Map<String, Severity> faults = new TreeMap<>(
+                    Map.of("flat-rushed-backswing", script.rushedFlat(), "tip-dropped-early", script.tipDrop()));
+            BodyScript body = script.body();
+            if (body != null && trunk != null) {
+                measures.putAll(new BodyMeasures(motion, trunk, scenario.rod(), scenario.statureM()).of(times, launch));
+                faults.put("low-hands", body.lowHands());
+                faults.put("weak-pull", body.weakPull());
+                faults.put("out-of-order", body.outOfOrder());
+            }
+            casts.add(new Truth.Cast(casts.size() + 1, events, measures, faults));
         }
         return casts;
     }

@@ -68,14 +68,16 @@ final class Scouts {
     /** The likeliest place, moved to where its curves say that they are held; null if no curve leads from any. */
     @Nullable
     Hands hands(List<Point> places) {
-        Hands likeliest = Hands.likeliest(
-                places.stream().map(p -> new Hands(p, curves(p))).toList());
+        Hands likeliest = Hands.likeliest(places.stream().map(this::at).toList());
         for (int round = 0; round < MOVES && likeliest != null; round++) {
-            Point meeting = likeliest.meeting();
-            Hands moved = new Hands(meeting, curves(meeting));
-            likeliest = Hands.likeliest(List.of(moved, likeliest));
+            likeliest = Hands.likeliest(List.of(at(likeliest.meeting()), likeliest));
         }
         return likeliest;
+    }
+
+    /** What leads out of a place. */
+    Hands at(Point place) {
+        return new Hands(place, curves(place));
     }
 
     /** What the pictures show to people. */

@@ -74,7 +74,8 @@ public final class CostTable {
                     dropTime,
                     false,
                     rush,
-                    Severity.NONE);
+                    Severity.NONE,
+                    null);
         }
     }
 

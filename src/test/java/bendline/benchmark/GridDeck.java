@@ -70,7 +70,8 @@ final class GridDeck {
                 c.dropSeconds(),
                 false,
                 c.rushedFlat(),
-                c.tipDrop());
+                c.tipDrop(),
+                null);
     }
 
     private Scenario scenario(String name, CastScript cast, Severity rush, Severity drop) {

@@ -98,6 +98,7 @@ class SpecialCastsTest {
                 d.dropSeconds(),
                 false,
                 Severity.NONE,
-                Severity.NONE);
+                Severity.NONE,
+                null);
     }
 }
