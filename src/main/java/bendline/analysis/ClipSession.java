@@ -24,6 +24,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class ClipSession implements AutoCloseable {
 
+    /** A trace, how its clip runs, and the casts in it. */
+    private record Timed(Trace followed, ClipInfo info, List<Stroke> strokes) {}
+
     private final Footage footage;
     private final ClipInfo read;
     private final TraceSession trace;
@@ -85,17 +88,27 @@ public final class ClipSession implements AutoCloseable {
     }
 
     private ClipAnalysis told(Progress progress) {
-        Trace followed = trace.trace();
-        ClipInfo played = Timekeeper.inferred(read, followed, setup);
-        List<Stroke> strokes = new StrokeTimer().time(followed, setup, played.slowMotion());
-        ClipInfo info = Timekeeper.checked(played, followed, setup, strokes);
-        BodyTrace body = body(info, followed, strokes, progress);
+        Timed timed = timed();
+        BodyTrace body = body(timed.info(), timed.followed(), timed.strokes(), progress);
+        if (trace.hold(Grasps.of(body))) {
+            timed = timed();
+        }
+        Trace followed = timed.followed();
+        ClipInfo info = timed.info();
+        List<Stroke> strokes = timed.strokes();
         BodyReader reader = new BodyReader(followed, setup, info.slowMotion());
         TechniqueReview technique = new TechniqueReview();
         List<CastAnalysis> casts =
                 strokes.stream().map(s -> cast(reader.read(s, body), technique)).toList();
         Quality quality = new ClipAppraiser().appraise(info, followed, strokes);
         return new ClipAnalysis(footage.path(), info, setup, followed, quality, casts, body);
+    }
+
+    private Timed timed() {
+        Trace followed = trace.trace();
+        ClipInfo played = Timekeeper.inferred(read, followed, setup);
+        List<Stroke> strokes = new StrokeTimer().time(followed, setup, played.slowMotion());
+        return new Timed(followed, Timekeeper.checked(played, followed, setup, strokes), strokes);
     }
 
     /** Followed anew only where casts take in frames that were not looked at before. */

@@ -15,7 +15,8 @@ import org.jspecify.annotations.Nullable;
  * What was followed without marks, and the difference pictures it was followed in, so that marks can be laid over it without
  * a second look at the clip.
  *
- * @param looks one a frame, coordinates that begin at {@code origin}
+ * @param found one a frame, as found before tips were put right by the rod's length; coordinates that begin at {@code origin}
+ * @param looks the same with tips put right
  * @param rigs what may be the rig in each frame; null where no rod was found
  * @param length how long the rod looks; null where none was found
  * @param near about where the hands are
@@ -26,6 +27,7 @@ import org.jspecify.annotations.Nullable;
 record Followed(
         ClipInfo info,
         CameraMotion motion,
+        List<Look> found,
         List<Look> looks,
         @Nullable RigFinder rigs,
         RodLength.@Nullable Estimate length,
@@ -35,10 +37,33 @@ record Followed(
         @Nullable String trouble)
         implements AutoCloseable {
 
+    /** Tips that are put right show the length better. */
+    private static final int ROUNDS = 2;
+
     /** No rod was found. */
     static Followed nothing(ClipInfo info, CameraMotion motion, String trouble) {
         Point none = new Point(0, 0);
-        return new Followed(info, motion, List.of(), null, null, none, none, null, trouble);
+        return new Followed(info, motion, List.of(), List.of(), null, null, none, none, null, trouble);
+    }
+
+    /** Looks with tips put right by the rod's length and the hands' way. */
+    static List<Look> putRight(List<Look> found, Point near, RodLength.Estimate length) {
+        List<Look> looks = Kinks.removed(HiddenTips.told(Confidence.withoutOutliers(found), near, length), length);
+        return TipAnchor.steadied(looks, length);
+    }
+
+    /** The same with the rod as long as the hands on it say, tips put right by that; itself where they do not tell. */
+    Followed held(List<Grasp> grasps) {
+        Followed now = this;
+        for (int round = 0; round < ROUNDS && trouble == null; round++) {
+            RodLength.Estimate told = HeldLength.of(now.trace(List.of()), grasps);
+            if (told == null) {
+                return now;
+            }
+            now = new Followed(
+                    info, motion, found, putRight(found, near, told), rigs, told, near, origin, store, trouble);
+        }
+        return now;
     }
 
     /** The trace with marks obeyed. */

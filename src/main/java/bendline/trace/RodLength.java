@@ -32,6 +32,9 @@ final class RodLength {
     /** Curves nearer in direction than this are one direction. */
     private static final double CROWD_RAD = Math.toRadians(5);
 
+    /** Hands seen in frames near in time err alike; so many are taken to err each for itself. */
+    private static final int APART = 8;
+
     private static final int ROUNDS = 12;
     private static final double FAR = 2.5;
 
@@ -58,22 +61,47 @@ final class RodLength {
 
     /** @param curves at least one, pixels */
     static Estimate of(List<Polyline> curves) {
+        double median = median(curves);
+        return of(curves, INTO_HAND, Math.max(LEAST_SD * median, 0.5 * scatter(curves, median)));
+    }
+
+    /**
+     * From curves that begin where a body's hand was seen on them.
+     *
+     * @param curves at least one, pixels
+     * @param handSdPx what is uncertain in all of them alike, pixels
+     */
+    static Estimate held(List<Polyline> curves, double handSdPx) {
+        double drift = scatter(curves, median(curves)) / Math.sqrt(Math.min(curves.size(), APART));
+        return of(curves, 1, Math.hypot(handSdPx, drift));
+    }
+
+    private static double median(List<Polyline> curves) {
         double[] sorted = curves.stream().mapToDouble(Polyline::length).sorted().toArray();
-        double median = sorted[sorted.length / 2];
-        double[] away =
-                Arrays.stream(sorted).map(l -> Math.abs(l - median)).sorted().toArray();
-        double sd = Math.max(LEAST_SD * median, 0.5 * 1.4826 * away[away.length / 2]);
+        return sorted[sorted.length / 2];
+    }
+
+    private static double scatter(List<Polyline> curves, double median) {
+        double[] away = curves.stream()
+                .mapToDouble(c -> Math.abs(c.length() - median))
+                .sorted()
+                .toArray();
+        return 1.4826 * away[away.length / 2];
+    }
+
+    private static Estimate of(List<Polyline> curves, double intoHand, double sd) {
+        double median = median(curves);
         List<Polyline> rods = curves.stream()
                 .filter(c -> Math.abs(c.length() - median) < SAME * median)
                 .toList();
-        double[] turned = byDirection(rods, Math.max(LEAST_SD, 1.4826 * away[away.length / 2] / median));
+        double[] turned = byDirection(rods, Math.max(LEAST_SD, scatter(curves, median) / median));
         // The median is that of the directions seen; the rest is how others differ from it.
         double[] shares = rods.stream()
                 .mapToDouble(c -> turned[1] * Math.cos(angle(c)) + turned[2] * Math.cos(2 * angle(c)))
                 .sorted()
                 .toArray();
         double middle = median / Math.exp(shares[shares.length / 2]);
-        return new Estimate(middle / INTO_HAND, sd / INTO_HAND, agreement(curves, median), turned[1], turned[2]);
+        return new Estimate(middle / intoHand, sd / intoHand, agreement(curves, median), turned[1], turned[2]);
     }
 
     /**

@@ -137,11 +137,17 @@ public final class RodTracker {
         RigFinder rigs = new RigFinder(length.freePx());
         List<Look> looks = HiddenTips.told(found, near, length);
         looks = Kinks.removed(TipAnchor.steadied(looks, length), length);
-        looks = lookAgain(looks, near, length, store, rigs);
-        looks = HiddenTips.told(Confidence.withoutOutliers(looks), near, length);
-        looks = Kinks.removed(looks, length);
-        looks = TipAnchor.steadied(looks, length);
-        return new Followed(info, scene.motion(), looks, rigs, length, near, origin, store, null);
+        List<Look> again = lookAgain(looks, near, length, store, rigs);
+        List<Look> raw = new ArrayList<>();
+        for (int t = 0; t < found.size(); t++) {
+            raw.add(
+                    again.get(t).chosen() == looks.get(t).chosen()
+                                    && looks.get(t).chosen() != null
+                            ? found.get(t)
+                            : again.get(t));
+        }
+        looks = Followed.putRight(again, near, length);
+        return new Followed(info, scene.motion(), raw, looks, rigs, length, near, origin, store, null);
     }
 
     private Followed nothing(String trouble) {

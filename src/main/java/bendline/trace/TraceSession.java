@@ -23,6 +23,8 @@ public final class TraceSession implements AutoCloseable {
     private final ClipInfo info;
     private final Followed followed;
     private final Trace plain;
+    private Followed held;
+    private List<Grasp> grasps = List.of();
     private @Nullable MarkedRod marked;
     private List<Mark> marks;
     private Trace trace;
@@ -31,6 +33,7 @@ public final class TraceSession implements AutoCloseable {
         this.footage = footage;
         this.info = info;
         this.followed = followed;
+        this.held = followed;
         this.plain = followed.trace(List.of());
         this.marks = List.of();
         this.trace = plain;
@@ -86,7 +89,7 @@ public final class TraceSession implements AutoCloseable {
                 marks.stream().filter(m -> m.grip() != null && m.tip() != null).toList();
         boolean meant = whole.isEmpty() || whole.stream().anyMatch(m -> MarkedRod.agrees(m, plain, info));
         if (meant) {
-            trace = followed.trace(marks);
+            trace = held.trace(marks);
         } else {
             if (marked == null || !marked.keeps(whole, followed.motion())) {
                 closeMarked();
@@ -95,6 +98,27 @@ public final class TraceSession implements AutoCloseable {
             trace = marked.trace(marks);
         }
         return trace;
+    }
+
+    /**
+     * Takes the rod to be as long as hands on it say, where they tell, and follows its ends again by that. A rod that marks showed
+     * is left as it is.
+     *
+     * @param others where a hand holds it, told by something else than the rod
+     * @return whether the trace is another now
+     */
+    public boolean hold(List<Grasp> others) {
+        if (others.equals(grasps)) {
+            return false;
+        }
+        grasps = List.copyOf(others);
+        Followed before = held;
+        held = followed.held(grasps);
+        if (held == before) {
+            return false;
+        }
+        mark(marks, share -> {});
+        return true;
     }
 
     private static CameraMotion still(ClipInfo info) {
