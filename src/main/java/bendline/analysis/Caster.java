@@ -32,6 +32,11 @@ final class Caster {
     /** Elsewhere so many a real second are enough for a figure to draw and a height to read. */
     private static final double SLOW_RATE_HZ = 30;
 
+    /** Round a cast, real seconds, and so often a real second, it is looked where the hands are. */
+    private static final double WIDE_SECONDS = 6;
+
+    private static final double WIDE_RATE_HZ = 12;
+
     /** Part of the blank, from the grip on, that points where the butt does. */
     private static final double BUTT_SHARE = 0.2;
 
@@ -41,7 +46,25 @@ final class Caster {
     static SortedSet<Integer> frames(ClipInfo info, List<Stroke> strokes) {
         SortedSet<Integer> frames = new TreeSet<>();
         strokes.forEach(s -> frames.addAll(frames(info, s)));
+        strokes.forEach(s -> frames.addAll(wide(info, s)));
         return frames;
+    }
+
+    /** Frames from which it is known where the rod is held before and after the cast, and if the cast was timed wrongly. */
+    private static SortedSet<Integer> wide(ClipInfo info, Stroke stroke) {
+        double slow = info.slowMotion().factor();
+        double from = info.times().get(stroke.firstFrame()) - WIDE_SECONDS * slow;
+        double to = info.times().get(stroke.lastFrame()) + WIDE_SECONDS * slow;
+        SortedSet<Integer> out = new TreeSet<>();
+        double next = from;
+        for (int i = 0; i < info.times().size(); i++) {
+            double t = info.times().get(i);
+            if (t >= next && t <= to) {
+                out.add(i);
+                next = t + 0.9 * slow / WIDE_RATE_HZ;
+            }
+        }
+        return out;
     }
 
     static BodyTrace follow(

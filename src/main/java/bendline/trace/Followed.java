@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param found one a frame, as found before tips were put right by the rod's length; coordinates that begin at {@code origin}
  * @param looks the same with tips put right
+ * @param hands where a body's hand holds the rod, by frame, the same coordinates; empty where nobody was followed yet
  * @param rigs what may be the rig in each frame; null where no rod was found
  * @param length how long the rod looks; null where none was found
  * @param near about where the hands are
@@ -29,6 +30,7 @@ record Followed(
         CameraMotion motion,
         List<Look> found,
         List<Look> looks,
+        Map<Integer, Point> hands,
         @Nullable RigFinder rigs,
         RodLength.@Nullable Estimate length,
         Point near,
@@ -40,16 +42,41 @@ record Followed(
     /** Tips that are put right show the length better. */
     private static final int ROUNDS = 2;
 
+    /** A rod whose drawn-on end is farther from the hand than this is another thing, free lengths; a tip may be cut by as much. */
+    private static final double IN_HAND = 0.22;
+
     /** No rod was found. */
     static Followed nothing(ClipInfo info, CameraMotion motion, String trouble) {
         Point none = new Point(0, 0);
-        return new Followed(info, motion, List.of(), List.of(), null, null, none, none, null, trouble);
+        return new Followed(info, motion, List.of(), List.of(), Map.of(), null, null, none, none, null, trouble);
     }
 
     /** Looks with tips put right by the rod's length and the hands' way. */
-    static List<Look> putRight(List<Look> found, Point near, RodLength.Estimate length) {
-        List<Look> looks = Kinks.removed(HiddenTips.told(Confidence.withoutOutliers(found), near, length), length);
-        return TipAnchor.steadied(looks, length);
+    static List<Look> putRight(List<Look> found, Point near, RodLength.Estimate length, Map<Integer, Point> hands) {
+        List<Look> sure = Confidence.withoutOutliers(found);
+        return TipAnchor.steadied(Kinks.removed(HiddenTips.told(sure, near, length, hands), length), length);
+    }
+
+    /** Of each frame's curves the one that the hand there can hold. */
+    private List<Look> heldBy(Map<Integer, Point> hands, RodLength.Estimate length) {
+        List<Look> out = new ArrayList<>(found);
+        hands.forEach((t, hand) -> {
+            Look look = found.get(t);
+            if (look.chosen() != null && !holds(hand, look.chosen(), length)) {
+                out.set(
+                        t,
+                        look.with(look.choices().stream()
+                                .filter(f -> Confidence.sure(f) && holds(hand, f, length))
+                                .findFirst()
+                                .orElse(null)));
+            }
+        });
+        return out;
+    }
+
+    private static boolean holds(Point hand, BlankFitter.Fit fit, RodLength.Estimate length) {
+        double free = length.along(fit.line());
+        return ToTheHand.drawn(fit.line(), free, 2).first().distance(hand) < IN_HAND * free;
     }
 
     /** The same with the rod as long as the hands on it say, tips put right by that; itself where they do not tell. */
@@ -60,8 +87,9 @@ record Followed(
             if (told == null) {
                 return now;
             }
-            now = new Followed(
-                    info, motion, found, putRight(found, near, told), rigs, told, near, origin, store, trouble);
+            Map<Integer, Point> hands = HandPath.of(grasps, found, origin);
+            List<Look> right = putRight(heldBy(hands, told), near, told, hands);
+            now = new Followed(info, motion, found, right, hands, rigs, told, near, origin, store, trouble);
         }
         return now;
     }
@@ -77,7 +105,9 @@ record Followed(
         BlankFitter fitter = new BlankFitter(info.height(), near, rod.freePx());
         List<Look> corrected = pins.isEmpty() ? looks : new Corrector(planes::get, fitter, rod).corrected(looks, pins);
         List<Tracked> chosen = Objects.requireNonNull(rigs).choose(corrected, pins);
-        Trace trace = new TraceBuilder(info, motion, rod, origin).build(corrected, chosen);
+        Trace trace = new TraceBuilder(info, motion, rod, origin)
+                .heldIn(hands.keySet())
+                .build(corrected, chosen);
         return obeyed(trace, corrected, pins, origin);
     }
 

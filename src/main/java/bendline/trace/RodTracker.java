@@ -15,6 +15,7 @@ import bendline.scene.Setup;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
@@ -146,8 +147,8 @@ public final class RodTracker {
                             ? found.get(t)
                             : again.get(t));
         }
-        looks = Followed.putRight(again, near, length);
-        return new Followed(info, scene.motion(), raw, looks, rigs, length, near, origin, store, null);
+        looks = Followed.putRight(again, near, length, Map.of());
+        return new Followed(info, scene.motion(), raw, looks, Map.of(), rigs, length, near, origin, store, null);
     }
 
     private Followed nothing(String trouble) {

@@ -7,6 +7,7 @@ import bendline.scene.CameraMotion;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Puts the followed curves and blobs together into the trace that later stages read. */
@@ -20,6 +21,14 @@ final class TraceBuilder {
     private static final double WHOLE_BY_HANDS = 0.7;
     /** Radius beyond which a tip is not called seen, free lengths. */
     private static final double TOO_VAGUE = 0.06;
+    /** Longest piece of a blank that is drawn on to where hand and length put the tip, free lengths. */
+    private static final double LONGEST_DRAWN = 0.15;
+
+    /** What such a tip is uncertain by, free lengths, and what bending adds, shares of the piece. */
+    private static final double HAND_SD = 0.02;
+
+    private static final double DRAWN_SHARE = 0.1;
+
     /** Floor under every stated radius: registration and sampling, pixels. */
     private static final double FLOOR_PX = 0.4;
 
@@ -36,6 +45,7 @@ final class TraceBuilder {
     private final RodLength.Estimate length;
     private final Point origin;
     private final boolean asFollowed;
+    private Set<Integer> held = Set.of();
 
     /** @param origin of the coordinates that curves and blobs come in, reference picture */
     TraceBuilder(ClipInfo info, CameraMotion motion, RodLength.Estimate length, Point origin) {
@@ -49,6 +59,12 @@ final class TraceBuilder {
         this.motion = motion;
         this.length = length;
         this.origin = origin;
+    }
+
+    /** In some frames it is known where the hand is, so that a tip that can't be told from its background is put there by the rod's length. */
+    TraceBuilder heldIn(Set<Integer> frames) {
+        this.held = frames;
+        return this;
     }
 
     Trace build(List<Look> looks, List<Tracked> rigs) {
@@ -66,10 +82,13 @@ final class TraceBuilder {
     private FrameTrace found(int t, double seconds, Fit fit, Tracked rig) {
         Polyline line = fit.line().map(origin::plus);
         Point tip = line.at(line.length() + fit.hiddenPx());
+        double drawn = fit.hiddenPx() > 0 ? HAND_SD * length.freePx() + DRAWN_SHARE * fit.hiddenPx() : 0;
         // The 68 % radius of two independent errors: 1.5 of either where they are alike, the larger where one is.
-        double sd = Math.sqrt(sq(fit.alongSdPx()) + sq(fit.acrossSdPx()) + 2 * sq(FLOOR_PX));
+        double sd = Math.sqrt(sq(fit.alongSdPx()) + sq(fit.acrossSdPx()) + sq(drawn) + 2 * sq(FLOOR_PX));
         double free = asFollowed ? line.length() : length.along(line);
-        Polyline blank = ToTheHand.drawn(line, free - fit.hiddenPx(), BLANK_POINTS);
+        boolean drawnOn = held.contains(t) && fit.hiddenPx() > 0 && fit.hiddenPx() < LONGEST_DRAWN * length.freePx();
+        Polyline shown = ToTheHand.drawn(line, free - fit.hiddenPx(), BLANK_POINTS);
+        Polyline blank = drawnOn ? withTip(shown, tip) : shown;
         double gripSd = Math.hypot(length.freeSdPx(), sd);
         return new FrameTrace(
                 t,
@@ -81,10 +100,16 @@ final class TraceBuilder {
                         tip,
                         sd,
                         inside(t, tip) && !runsOut(t, line),
-                        fit.hiddenPx() == 0 && fit.coverage() >= (asFollowed ? WHOLE : WHOLE_BY_HANDS)),
+                        (fit.hiddenPx() == 0 || drawnOn) && fit.coverage() >= (asFollowed ? WHOLE : WHOLE_BY_HANDS)),
                 rig,
                 blank,
                 Math.hypot(DIRECTION_FLOOR, 2 * fit.directionSd()));
+    }
+
+    private static Polyline withTip(Polyline shown, Point tip) {
+        List<Point> points = new ArrayList<>(shown.points());
+        points.add(tip);
+        return new Polyline(points).resampled(BLANK_POINTS);
     }
 
     private boolean inside(int t, Point inReference) {

@@ -176,7 +176,8 @@ class CorrectorTest {
         Point rig = new Point(300.5, 200.25);
         try (DifferenceStore store = new DifferenceStore()) {
             planes.forEach(p -> store.add(PackedPlane.of(p)));
-            Followed followed = new Followed(info, still, looks, looks, rigs, ROD, HAND, new Point(0, 0), store, null);
+            Followed followed = new Followed(
+                    info, still, looks, looks, java.util.Map.of(), rigs, ROD, HAND, new Point(0, 0), store, null);
             Trace trace = followed.trace(List.of(
                     new Mark(MARKED / 30.0, HAND, null),
                     new Mark(MARKED / 30.0, null, blank(MARKED).last()),

@@ -30,8 +30,7 @@ class HeldLengthTest {
     private static Trace trace(boolean tipSeen) {
         List<FrameTrace> frames = new ArrayList<>();
         for (int t = 0; t < FRAMES; t++) {
-            Polyline blank = new Polyline(
-                            List.of(hand(t).minus(up(t).times(HANDLE)), hand(t).plus(up(t).times(FREE))))
+            Polyline blank = new Polyline(List.of(hand(t).minus(up(t).times(HANDLE)), hand(t).plus(up(t).times(FREE))))
                     .resampled(25);
             Tracked tip = tipSeen ? Tracked.seen(blank.last(), 1) : Tracked.notSeen(blank.last(), "hidden");
             frames.add(new FrameTrace(
@@ -52,8 +51,7 @@ class HeldLengthTest {
 
     @Test
     void theRodBeginsAtTheFist() {
-        RodLength.Estimate length =
-                Objects.requireNonNull(HeldLength.of(trace(true), grasps(new Point(0, 0))));
+        RodLength.Estimate length = Objects.requireNonNull(HeldLength.of(trace(true), grasps(new Point(0, 0))));
         assertThat(length.along(trace(true).frames().get(30).blank())).isCloseTo(FREE, within(0.015 * FREE));
         assertThat(length.freeSdPx()).isBetween(5.0, 10.0);
     }

@@ -8,7 +8,10 @@ import bendline.geometry.Polyline;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Random;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 class HiddenTipsTest {
@@ -108,5 +111,34 @@ class HiddenTipsTest {
         List<Look> told = HiddenTips.told(looks, PIVOT, new RodLength.Estimate(FREE, 0.03 * FREE, 1));
         assertThat(told.get(50).chosen()).isNull();
         assertThat(hidden(told, 51)).isEqualTo(70, offset(8.0));
+    }
+
+    /** Hands of the swing, told by a body that errs by so much, pixels. */
+    private static Map<Integer, Point> hands(double sd) {
+        Random random = new Random(11);
+        Map<Integer, Point> out = new TreeMap<>();
+        for (int t = 0; t < 90; t++) {
+            Point noise = new Point(sd * random.nextGaussian(), sd * random.nextGaussian());
+            out.put(t, PIVOT.plus(new Point(10 * Math.sin(t / 15.0), 0)).plus(noise));
+        }
+        return out;
+    }
+
+    @Test
+    void aTipThatIsCutFromTheStartIsToldByTheHand() {
+        RodLength.Estimate rod = new RodLength.Estimate(FREE, 0.03 * FREE, 1);
+        List<Look> cut = swing(0, 90, 40);
+        assertThat(hidden(HiddenTips.told(cut, PIVOT, rod), 50)).isZero();
+        List<Look> told = HiddenTips.told(cut, PIVOT, rod, hands(4));
+        for (int t = 0; t < 90; t++) {
+            assertThat(hidden(told, t)).isEqualTo(40, offset(9.0));
+        }
+    }
+
+    @Test
+    void aHandThatErrsALittleMovesNoTip() {
+        List<Look> looks = swing(0, 0, 0);
+        RodLength.Estimate rod = new RodLength.Estimate(FREE, 0.03 * FREE, 1);
+        assertThat(HiddenTips.told(looks, PIVOT, rod, hands(4))).isEqualTo(looks);
     }
 }
