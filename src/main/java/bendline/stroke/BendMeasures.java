@@ -54,9 +54,10 @@ final class BendMeasures {
         RigPull rig = rigKg == null || !all.scale().known()
                 ? RigPull.NONE
                 : RigPull.of(RigPath.of(all, plane, firstFrame), rigKg, all.step());
-        double until = all.release().known() ? all.release().value() : all.moments().deepestLoad();
-        LoadReader.Given given = new LoadReader.Given(
-                all.scale().relativeSd(), all.moments().forwardStart(), until, all.step());
+        double until =
+                all.release().known() ? all.release().value() : all.moments().deepestLoad();
+        LoadReader.Given given =
+                new LoadReader.Given(all.scale().relativeSd(), all.moments().forwardStart(), until, all.step());
         LoadCurve load = rod.blank() == null && rig.newtons().length == 0
                 ? LoadCurve.nothing(rod.basis())
                 : new LoadReader(rod, arcs, rig, given).read();

@@ -50,7 +50,8 @@ final class PullMeasures {
 
     /** A jerk that frames don't show and that may have pulled harder than all they do show; the release ends what can be one. */
     private Optional<String> hidden(int at) {
-        double to = all.release().known() ? all.release().value() : all.moments().deepestLoad();
+        double to =
+                all.release().known() ? all.release().value() : all.moments().deepestLoad();
         return Jerks.of(bend.arcs(), all.moments().forwardStart(), to, all.step()).stream()
                 .max(Comparator.comparingDouble(Jerks.Jerk::newtons))
                 .filter(j -> bend.metric() && j.newtons() > MAY_BE_LARGER * c.newtons()[at])
@@ -81,8 +82,7 @@ final class PullMeasures {
         Map<Quantity, Measure> out = new EnumMap<>(Quantity.class);
         out.put(
                 Quantity.PEAK_FORCE,
-                Quantity.PEAK_FORCE.known(
-                        c.newtons()[at], Math.hypot(c.newtonsSd()[at], stillGrowing(at)), basis(at)));
+                Quantity.PEAK_FORCE.known(c.newtons()[at], Math.hypot(c.newtonsSd()[at], stillGrowing(at)), basis(at)));
         double degrees = Math.toDegrees(c.directionRad()[at]);
         out.put(
                 Quantity.FORCE_ANGLE_DEG,

@@ -73,7 +73,8 @@ public final class BendTable {
                 .mapToObj(i -> errors(CastFilm.of(deck.get(i)), i, seed, each))
                 .flatMap(List::stream)
                 .toList();
-        StringBuilder out = new StringBuilder("| measure | told | median error | 90 % | within stated |\n|---|---|---|---|---|\n");
+        StringBuilder out =
+                new StringBuilder("| measure | told | median error | 90 % | within stated |\n|---|---|---|---|---|\n");
         for (Kind k : Kind.values()) {
             out.append(row(k, errors.stream().filter(e -> e.kind == k).toList()));
         }
@@ -81,10 +82,9 @@ public final class BendTable {
     }
 
     private static String row(Kind kind, List<Error> errors) {
-        List<Error> told =
-                errors.stream().filter(e -> !Double.isNaN(e.error)).toList();
-        Spread size = new Spread(
-                told.stream().mapToDouble(e -> Math.abs(e.error)).toArray());
+        List<Error> told = errors.stream().filter(e -> !Double.isNaN(e.error)).toList();
+        Spread size =
+                new Spread(told.stream().mapToDouble(e -> Math.abs(e.error)).toArray());
         Tally within = Tally.NONE;
         for (Error e : told) {
             within = within.plus(Math.abs(e.error) <= e.stated);
@@ -157,7 +157,9 @@ public final class BendTable {
                         List.of())
                 .withBlank(measured(s));
         return MomentScores.match(
-                new StrokeTimer().time(trace, setup, new SlowMotion(1, "given")), clip.casts().get(0), 1);
+                new StrokeTimer().time(trace, setup, new SlowMotion(1, "given")),
+                clip.casts().get(0),
+                1);
     }
 
     private static BlankFacts measured(Scenario s) {

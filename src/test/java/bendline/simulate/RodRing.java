@@ -42,7 +42,6 @@ public final class RodRing {
             old = now;
         }
         double decrement = Math.log(peaks[1] / peaks[SWINGS]) / (SWINGS - 1);
-        return new Ring(
-                (SWINGS - 1) / (times[SWINGS] - times[1]), decrement / Math.hypot(2 * Math.PI, decrement));
+        return new Ring((SWINGS - 1) / (times[SWINGS] - times[1]), decrement / Math.hypot(2 * Math.PI, decrement));
     }
 }

@@ -163,8 +163,8 @@ class LoadReaderTest {
     @Test
     void tellsThePullAloneWhereTheRodIsUnknown() {
         SimulatedCasts.Read c = smooth().get(0);
-        SimulatedCasts.Read bare = SimulatedCasts.read(
-                c.truth(), new BlankFacts(null, null, "nothing-like-it", null), SD_PX, DROPPED);
+        SimulatedCasts.Read bare =
+                SimulatedCasts.read(c.truth(), new BlankFacts(null, null, "nothing-like-it", null), SD_PX, DROPPED);
         assertThat(value(bare, "peakTipForce") / c.truth("peakLinePullN")).isEqualTo(1, within(0.1));
         assertThat(bare.told("storedEnergy").value()).isNull();
         assertThat(bare.told("storedEnergy").basis()).contains("nothing-like-it", "did you mean");

@@ -29,8 +29,25 @@ class RingDampingTest {
         double[] sd = new double[n];
         Arrays.fill(sd, 0.002);
         return new RodSeries(
-                Side.RIGHT, time, none, none, none, none, none, none, none, none, none, none, lag, sd, none, none, none,
-                none, none);
+                Side.RIGHT,
+                time,
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                lag,
+                sd,
+                none,
+                none,
+                none,
+                none,
+                none);
     }
 
     @Test
