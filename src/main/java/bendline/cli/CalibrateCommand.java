@@ -68,8 +68,9 @@ final class CalibrateCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "CLIP",
             arity = "0..1",
-            description = "A clip in which the rod comes up under the weight, or is marked in the frame to read; left out where"
-                    + " points are given.")
+            description =
+                    "A clip in which the rod comes up under the weight, or is marked in the frame to read; left out where"
+                            + " points are given.")
     private @Nullable Path clip;
 
     @Option(
@@ -218,20 +219,20 @@ final class CalibrateCommand implements Callable<Integer> {
         spec.commandLine()
                 .getOut()
                 .println(String.format(
-                        Locale.ROOT,
-                        "Stiffness at the hand %.0f ± %.0f N·m², at the tip %.1f %% of that, from %d points under %.3f kg, which turned the"
-                                + " tip by %.0f°.%nThat is a test curve of about %.2f ± %.2f kg (%.2f lb).%nThe points lie within %.1f of"
-                                + " their expected error of that blank.",
-                        b.stiffnessNm2(),
-                        sd * b.stiffnessNm2(),
-                        100 * b.taper().stiffnessAt(1),
-                        count,
-                        weight.kg(),
-                        found.tipTurnDeg(),
-                        kg,
-                        sd * kg,
-                        kg / 0.45359237,
-                        found.misfitSd())
+                                Locale.ROOT,
+                                "Stiffness at the hand %.0f ± %.0f N·m², at the tip %.1f %% of that, from %d points under %.3f kg, which turned the"
+                                        + " tip by %.0f°.%nThat is a test curve of about %.2f ± %.2f kg (%.2f lb).%nThe points lie within %.1f of"
+                                        + " their expected error of that blank.",
+                                b.stiffnessNm2(),
+                                sd * b.stiffnessNm2(),
+                                100 * b.taper().stiffnessAt(1),
+                                count,
+                                weight.kg(),
+                                found.tipTurnDeg(),
+                                kg,
+                                sd * kg,
+                                kg / 0.45359237,
+                                found.misfitSd())
                         + advice(sd));
     }
 

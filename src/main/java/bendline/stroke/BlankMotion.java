@@ -98,7 +98,11 @@ final class BlankMotion {
         Point along = station(i, Math.min(STATIONS - 1, k + 1)).minus(station(i, Math.max(0, k - 1)));
         Point across = new Point(-along.y(), along.x()).times(1 / Math.max(1e-9, along.norm()));
         double speed = across.dot(new Point(x[k].rates()[i], y[k].rates()[i]));
-        double size = 0.5 * AIR_KG_PER_M3 * CYLINDER_DRAG * BUTT_DIAMETER_M * blank.taper().diameterAt(share);
+        double size = 0.5
+                * AIR_KG_PER_M3
+                * CYLINDER_DRAG
+                * BUTT_DIAMETER_M
+                * blank.taper().diameterAt(share);
         return across.times(-size * Math.abs(speed) * speed);
     }
 

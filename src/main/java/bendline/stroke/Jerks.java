@@ -69,14 +69,13 @@ final class Jerks {
             return List.of();
         }
         double[] far = seen.stream()
-                .mapToDouble(a -> a.rig() == null ? Double.NaN : a.rig().distance(a.line().last()))
+                .mapToDouble(a ->
+                        a.rig() == null ? Double.NaN : a.rig().distance(a.line().last()))
                 .toArray();
         return new Jerks(
                         seen.stream().mapToDouble(BendArc::realSeconds).toArray(),
                         far,
-                        seen.stream()
-                                .mapToDouble(a -> a.sd() * Math.sqrt(2))
-                                .toArray(),
+                        seen.stream().mapToDouble(a -> a.sd() * Math.sqrt(2)).toArray(),
                         step)
                 .find();
     }

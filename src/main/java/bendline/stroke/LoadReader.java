@@ -74,7 +74,9 @@ final class LoadReader {
             bends(out, b);
         }
         for (int i = 0; i < arcs.size(); i++) {
-            int k = arcs.get(i).realSeconds() <= given.until ? rig.at(arcs.get(i).realSeconds()) : -1;
+            int k = arcs.get(i).realSeconds() <= given.until
+                    ? rig.at(arcs.get(i).realSeconds())
+                    : -1;
             if (k >= 0) {
                 double own = Math.hypot(RigPull.MASS_SD, given.lengthSd) * rig.newtons()[k];
                 out.weigh(i, rig.newtons()[k], Math.hypot(rig.sd()[k], own));
