@@ -59,13 +59,18 @@ final class CalibrateCommand implements Callable<Integer> {
     private static final double TRACED_SD_PX = 0.8;
     private static final int TRACED_POINTS = 17;
 
+    /** A test curve alone is as good. */
+    private static final double GOOD_SD = 0.3;
+
     @Spec
     private CommandSpec spec;
 
     @Parameters(
             paramLabel = "CLIP",
             arity = "0..1",
-            description = "A clip in which the rod comes up under the weight; left out where points are given.")
+            description =
+                    "A clip in which the rod comes up under the weight, or is marked in the frame to read; left out where"
+                            + " points are given.")
     private @Nullable Path clip;
 
     @Option(
@@ -191,9 +196,20 @@ final class CalibrateCommand implements Callable<Integer> {
                 .orElseThrow(() -> new FootageException("The clip " + clip + " holds no frame."));
         if (frame.blank() == null || !frame.tip().seen()) {
             throw new FootageException("The rod was not found in the frame at " + at
-                    + " s; mark it with --mark-grip and --mark-tip, or give points with --point.");
+                    + " s: one that is held still all the time is not told from what stands behind it; mark hand and tip with"
+                    + " --mark-grip X,Y and --mark-tip X,Y, or give points with --point.");
         }
         return frame.blank().resampled(TRACED_POINTS).points();
+    }
+
+    /** What a picture of a rod that is hardly bent is worth: said, with what to do. */
+    private static String advice(double relativeSd) {
+        return relativeSd > GOOD_SD
+                ? String.format(
+                        Locale.ROOT,
+                        "%nThe rod is bent too little for more than ± %.0f %%: hold it level and hang more on it, if it may bear that.",
+                        100 * relativeSd)
+                : "";
     }
 
     private void print(StillBend.Calibrated found, int count) {
@@ -203,20 +219,21 @@ final class CalibrateCommand implements Callable<Integer> {
         spec.commandLine()
                 .getOut()
                 .println(String.format(
-                        Locale.ROOT,
-                        "Stiffness at the hand %.0f ± %.0f N·m², at the tip %.1f %% of that, from %d points under %.3f kg, which turned the"
-                                + " tip by %.0f°.%nThat is a test curve of about %.2f ± %.2f kg (%.2f lb).%nThe points lie within %.1f of"
-                                + " their expected error of that blank.",
-                        b.stiffnessNm2(),
-                        sd * b.stiffnessNm2(),
-                        100 * b.taper().stiffnessAt(1),
-                        count,
-                        weight.kg(),
-                        found.tipTurnDeg(),
-                        kg,
-                        sd * kg,
-                        kg / 0.45359237,
-                        found.misfitSd()));
+                                Locale.ROOT,
+                                "Stiffness at the hand %.0f ± %.0f N·m², at the tip %.1f %% of that, from %d points under %.3f kg, which turned the"
+                                        + " tip by %.0f°.%nThat is a test curve of about %.2f ± %.2f kg (%.2f lb).%nThe points lie within %.1f of"
+                                        + " their expected error of that blank.",
+                                b.stiffnessNm2(),
+                                sd * b.stiffnessNm2(),
+                                100 * b.taper().stiffnessAt(1),
+                                count,
+                                weight.kg(),
+                                found.tipTurnDeg(),
+                                kg,
+                                sd * kg,
+                                kg / 0.45359237,
+                                found.misfitSd())
+                        + advice(sd));
     }
 
     private void write(Blank b, Path file) throws IOException {

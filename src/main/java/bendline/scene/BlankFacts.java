@@ -21,6 +21,8 @@ public record BlankFacts(
     private static final double OUNCE_KG = 0.028349523;
     private static final double POUND_KG = 0.45359237;
     private static final double GRAM_KG = 0.001;
+    private static final String TEST_CURVE = "test curve";
+    private static final String CAST = " (that is a weight to cast: give it as the casting weight)";
 
     /**
      * The bending part of a rod that was measured.
@@ -41,7 +43,7 @@ public record BlankFacts(
 
     /** Checks ranges; a number out of range that would be right in another unit is answered with that unit. */
     public BlankFacts {
-        check("test curve", testCurveKg, 0.2, 4.5);
+        check(TEST_CURVE, testCurveKg, 0.2, 4.5);
         check("casting weight", castingWeightKg, 0.005, 0.35);
     }
 
@@ -57,7 +59,13 @@ public record BlankFacts(
             return;
         }
         throw new IllegalArgumentException(what + " " + number(kg) + " kg is outside " + number(min) + " to "
-                + number(max) + " kg" + meant(kg, min, max));
+                + number(max) + " kg" + (cast(what, kg) ? CAST : meant(kg, min, max)));
+    }
+
+    /** Both weights stand on rods, and one is sixteen times the other. */
+    private static boolean cast(String what, double kg) {
+        double grams = kg / GRAM_KG;
+        return what.equals(TEST_CURVE) && kg >= 0.02 && kg < 0.2 && Math.abs(grams - Math.rint(grams)) < 1e-6;
     }
 
     /** A slip of the unit: the number as grams, pounds or ounces, whichever would be in range. */

@@ -56,6 +56,9 @@ record CastPlane(
 
     private static final double FOCAL_SD = 0.1;
 
+    /** What errors of the tracker that last for many frames do to an angle, radians. */
+    private static final double DRIFT = Math.toRadians(2);
+
     private static final int LEAST_FRAMES = 12;
     private static final int POINTS = 11;
 
@@ -72,16 +75,15 @@ record CastPlane(
         double[] best = {0, 0};
         CastPlane square = at(trace, best, 1);
         boolean enough = blanks.length >= LEAST_FRAMES;
-        double[] doubt = {USUAL_YAW, USUAL_PITCH};
         if (enough) {
             best = search(trace, blanks);
-            doubt = doubt(trace, blanks, best);
         }
         CastPlane found = at(trace, best, 1);
         double[] lengths = found.lengths(blanks);
         double middle = blanks.length == 0 ? trace.freeLengthPx() / found.focalPx() : middle(lengths);
         double before = blanks.length == 0 ? 0 : spread(square.lengths(blanks));
         double after = blanks.length == 0 ? 0.03 : spread(lengths);
+        double[] doubt = enough ? doubt(trace, blanks, best, Math.max(1, after / SCATTER)) : best;
         String basis = enough
                 ? String.format(
                         Locale.ROOT,
@@ -134,9 +136,11 @@ record CastPlane(
 
     /**
      * 68 % uncertainties of the two angles: from how the cost, a sum of squares, bends about its lowest point (its second derivatives
-     * are twice the inverse covariance), and from a focal length that is another.
+     * are twice the inverse covariance), from lengths that drift together, and from a focal length that is another.
+     *
+     * @param wider by how many times the lengths scatter more than is to be expected
      */
-    private static double[] doubt(Trace trace, double[][][] blanks, double[] best) {
+    private static double[] doubt(Trace trace, double[][][] blanks, double[] best, double wider) {
         double h = PROBE;
         double middle = cost(trace, blanks, best);
         double[] second = new double[2];
@@ -158,8 +162,8 @@ record CastPlane(
         double yaw = bowl ? Math.sqrt(2 * second[1] / det) : USUAL_YAW;
         double pitch = bowl ? Math.sqrt(2 * second[0] / det) : USUAL_PITCH;
         return new double[] {
-            Math.min(USUAL_YAW, Math.hypot(yaw, FOCAL_SD * best[0])),
-            Math.min(USUAL_PITCH, Math.hypot(pitch, FOCAL_SD * best[1]))
+            Math.min(USUAL_YAW, Math.hypot(Math.hypot(wider * yaw, DRIFT), FOCAL_SD * best[0])),
+            Math.min(USUAL_PITCH, Math.hypot(Math.hypot(wider * pitch, DRIFT), FOCAL_SD * best[1]))
         };
     }
 

@@ -147,7 +147,7 @@ final class LoadReader {
     }
 
     private static boolean fits(BendReading r) {
-        return r.known() && r.misfit() < WORST_MISFIT && r.energyReadSd() < r.energyJ() + 1;
+        return r.newtons() < RigPull.MOST_N && r.misfit() < WORST_MISFIT && r.energyReadSd() < r.energyJ() + 1;
     }
 
     private TracedArc arc(int i) {

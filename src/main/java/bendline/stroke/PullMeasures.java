@@ -18,6 +18,9 @@ final class PullMeasures {
     /** A pull that is largest so many frames before the release may still have grown. */
     private static final double AT_THE_END_FRAMES = 1.6;
 
+    /** Growth after the last frame, over what was seen, beyond which a number would say too much. */
+    private static final double MOST_GROWTH = 0.3;
+
     private final StrokeReader.Readings all;
     private final Bend bend;
     private final LoadCurve c;
@@ -35,7 +38,7 @@ final class PullMeasures {
             return unknown(
                     m.c.known() ? "the blank was not followed from the forward start to the release" : m.c.basis());
         }
-        return m.hidden(at).map(PullMeasures::unknown).orElseGet(() -> m.told(at));
+        return m.hidden(at).or(() -> m.cutOff(at)).map(PullMeasures::unknown).orElseGet(() -> m.told(at));
     }
 
     private static Map<Quantity, Measure> unknown(String why) {
@@ -61,6 +64,18 @@ final class PullMeasures {
                         j.partingMps(),
                         Math.max(0, c.newtons()[at] - c.newtonsSd()[at]),
                         j.newtons()));
+    }
+
+    /** A pull that was still growing fast when the line went: how large it became lies between two frames. */
+    private Optional<String> cutOff(int at) {
+        double grown = stillGrowing(at);
+        return grown > MOST_GROWTH * c.newtons()[at]
+                ? Optional.of(String.format(
+                        Locale.ROOT,
+                        "the pull was still growing when the line went, by some %.0f N after the last frame; at least %.0f N were seen",
+                        grown,
+                        Math.max(0, c.newtons()[at] - c.newtonsSd()[at])))
+                : Optional.empty();
     }
 
     private Map<Quantity, Measure> told(int at) {

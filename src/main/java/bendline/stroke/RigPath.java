@@ -3,6 +3,7 @@ package bendline.stroke;
 import bendline.geometry.Point;
 import bendline.scene.Setup.Side;
 import bendline.trace.FrameTrace;
+import bendline.trace.Tracked;
 import java.util.Arrays;
 
 /**
@@ -24,6 +25,9 @@ record RigPath(double[] realSeconds, double[] x, double[] y, double[] sd) {
 
     private static final double LEAST_SD_PX = 0.4;
 
+    /** A held rig is no farther from the tip than its drop, as far as that changes with the view; what is, is another thing. */
+    private static final double REACH = 1.12;
+
     static RigPath of(StrokeReader.Readings all, CastPlane plane, int firstFrame) {
         double[] span = BendArcs.span(all);
         int n = all.rod().size();
@@ -39,14 +43,18 @@ record RigPath(double[] realSeconds, double[] x, double[] y, double[] sd) {
         RigPath out = new RigPath(
                 Arrays.copyOfRange(t, from, to), new double[to - from], new double[to - from], new double[to - from]);
         double sign = all.rod().side() == Side.RIGHT ? 1 : -1;
+        double until = all.release().known() ? all.release().value() : span[1];
+        double reach = REACH * RigLine.drop(all.rod(), t[0], until);
         for (int i = from; i < to; i++) {
-            out.put(i - from, all.trace().frames().get(firstFrame + i), plane, sign);
+            boolean onItsLine = t[i] > until || !(RigLine.distance(all.rod(), i) > reach);
+            FrameTrace f = all.trace().frames().get(firstFrame + i);
+            out.put(i - from, onItsLine ? f.rig() : Tracked.notSeen(null, "beyond its line"), plane, sign);
         }
         return out;
     }
 
-    private void put(int i, FrameTrace f, CastPlane plane, double sign) {
-        Point px = f.rig().seen() ? f.rig().position() : null;
+    private void put(int i, Tracked rig, CastPlane plane, double sign) {
+        Point px = rig.seen() ? rig.position() : null;
         if (px == null) {
             x[i] = Double.NaN;
             y[i] = Double.NaN;
@@ -57,6 +65,6 @@ record RigPath(double[] realSeconds, double[] x, double[] y, double[] sd) {
         double perPx = at.distance(plane.metres(px.plus(new Point(1, 0))));
         x[i] = sign * at.x();
         y[i] = at.y();
-        sd[i] = perPx * Math.max(LEAST_SD_PX, f.rig().sdPx() / RADIUS);
+        sd[i] = perPx * Math.max(LEAST_SD_PX, rig.sdPx() / RADIUS);
     }
 }

@@ -18,6 +18,9 @@ record RigPull(double[] realSeconds, double[] newtons, double[] sd) {
     /** How well a loaded rig is weighed, over its value: bait and water. Common practice, no source. */
     static final double MASS_SD = 0.03;
 
+    /** No leader that is cast with holds more, newtons: what seems to pull harder is another thing. Common practice, no source. */
+    static final double MOST_N = 300;
+
     /** No rig was weighed, or nothing was measured in metres. */
     static final RigPull NONE = new RigPull(new double[0], new double[0], new double[0]);
 
@@ -50,6 +53,6 @@ record RigPull(double[] realSeconds, double[] newtons, double[] sd) {
     /** The entry of a moment, or −1. */
     int at(double realSeconds) {
         int i = Arrays.binarySearch(this.realSeconds, realSeconds);
-        return i >= 0 && Double.isFinite(newtons[i]) && Double.isFinite(sd[i]) ? i : -1;
+        return i >= 0 && newtons[i] < MOST_N && Double.isFinite(sd[i]) ? i : -1;
     }
 }

@@ -68,7 +68,8 @@ final class RingDamping {
         return new Found(
                 overCritical(decay / hz),
                 halfWidth / (2 * Math.PI * hz),
-                "decay of the ring after the release, over the critical damping");
+                "decay of the ring after the release, over the critical damping; the air's share in wide swings, as much again as the"
+                        + " blank's own, is in it");
     }
 
     /** Half the interval of the decays whose misfit is larger by no more than one part in the degrees of freedom. */

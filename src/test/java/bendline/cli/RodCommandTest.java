@@ -10,6 +10,15 @@ import bendline.rod.BlankShape;
 import bendline.rod.Load;
 import bendline.rod.ModelBlank;
 import bendline.rod.StillBend;
+import bendline.simulate.CameraSpec;
+import bendline.simulate.CastScript;
+import bendline.simulate.RigSpec;
+import bendline.simulate.RodSpec;
+import bendline.simulate.Scenario;
+import bendline.simulate.SceneSpec;
+import bendline.simulate.Simulator;
+import bendline.simulate.Truth;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -91,5 +100,72 @@ class RodCommandTest {
         assertThat(run(List.of("analyse", "no.mp4", "--out", "x", "--test-curve", "1200kg")))
                 .isEqualTo(2);
         assertThat(err.toString()).contains("did you mean 1200 g?");
+    }
+
+    /** A soft rod of the simulator held still under 300 g, filmed for a third of a second; its cast would begin long after. */
+    private static Scenario stillRod() {
+        CastScript c = CastScript.of(9, 0, 0);
+        CastScript held = new CastScript(
+                c.startSeconds(),
+                22,
+                c.layBackDeg(),
+                c.backswingSeconds(),
+                c.settleSeconds(),
+                c.feelSeconds(),
+                c.pushSeconds(),
+                c.turnDelaySeconds(),
+                c.turnSeconds(),
+                c.stopAngleDeg(),
+                c.releaseDirectionDeg(),
+                c.releaseLateSeconds(),
+                c.holdSeconds(),
+                c.dropDeg(),
+                c.dropDelaySeconds(),
+                c.dropSeconds(),
+                c.putDown(),
+                c.rushedFlat(),
+                c.tipDrop());
+        CameraSpec camera =
+                new CameraSpec(960, 540, 0, 30, 30, 0.002, 770, 8.5, 1.5, 0, 1.2, 2.4, 0, 0, 1, 0, 3_000_000);
+        SceneSpec open = new SceneSpec(SceneSpec.Bank.OPEN, SceneSpec.Light.OVERCAST, 0, 0, 0, false, 0);
+        return new Scenario(
+                "still",
+                8,
+                0.3,
+                true,
+                true,
+                1.8,
+                Scenario.TipColour.PLAIN,
+                RodSpec.matched(3.6, 0.62, 45),
+                RigSpec.feeder(300, 0.5),
+                List.of(held),
+                camera,
+                open);
+    }
+
+    /** From the clip to the file: the stiffness that the simulator's rod has at the hand, within twice what is stated. */
+    @Test
+    void measuresARodThatIsHeldStillInAClip() throws IOException {
+        Path clip = temp.resolve("still.mp4");
+        Scenario s = stillRod();
+        Truth.Frame f = Simulator.render(s, clip).frames().get(4);
+        Path file = temp.resolve("mine.properties");
+        List<String> args = new ArrayList<>(List.of(
+                "rod", "calibrate", clip.toString(), "--at", "" + f.seconds(), "--weight", "300g", "--free-length"));
+        args.add("" + s.rod().freeLengthM());
+        assertThat(run(args)).isEqualTo(3);
+        assertThat(err.toString()).contains("held still all the time", "--mark-grip");
+        args.addAll(List.of(
+                "--mark-grip", mark(f.grip()), "--mark-tip", mark(f.tip()), "--save", file.toString(), "--quiet"));
+        assertThat(run(args)).as(err.toString()).isZero();
+        Blank found = ModelBlank.read(file).bending();
+        assertThat(found.stiffnessRelativeSd()).isLessThan(0.5);
+        assertThat(Math.abs(found.stiffnessNm2() / s.rod().eiButtNm2() - 1))
+                .as(out.toString())
+                .isLessThan(2 * found.stiffnessRelativeSd());
+    }
+
+    private static String mark(Point p) {
+        return Math.round(p.x()) + "," + Math.round(p.y());
     }
 }

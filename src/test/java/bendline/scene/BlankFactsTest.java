@@ -23,6 +23,8 @@ class BlankFactsTest {
     void takesWhatRodsHave() {
         assertThatNoException().isThrownBy(() -> new BlankFacts(2.75 * 0.45359237, 0.08, "medium-feeder", null));
         assertThatThrownBy(() -> new BlankFacts(null, 85.0, null, null)).hasMessageContaining("did you mean 85 g?");
+        assertThatThrownBy(() -> new BlankFacts(0.08, null, null, null))
+                .hasMessageContaining("that is a weight to cast");
         assertThatThrownBy(() -> new BlankFacts.Measured(0, 0.1, 0.01)).hasMessageContaining("bending stiffness");
     }
 }
