@@ -23,11 +23,13 @@ final class BookAnalysis {
 
     private final PracticeBook book;
     private final TalkOptions talk;
+    private final FaceOptions faces;
     private final PrintWriter out;
 
-    BookAnalysis(PracticeBook book, TalkOptions talk, PrintWriter out) {
+    BookAnalysis(PracticeBook book, TalkOptions talk, FaceOptions faces, PrintWriter out) {
         this.book = book;
         this.talk = talk;
+        this.faces = faces;
         this.out = out;
     }
 
@@ -63,7 +65,7 @@ final class BookAnalysis {
         try (Bars bars = talk.bars()) {
             ClipAnalysis analysis = new Analyser().analyse(Footage.open(book.file(clip.file())), setup(entries), bars);
             String place = book.placeForAnalysis();
-            new CastFolder().write(analysis, book.file(place), bars);
+            new CastFolder().write(analysis, book.file(place), faces.of(analysis, bars), bars);
             int casts = analysis.casts().size();
             book.analysed(clip, program(), place, casts);
             for (int i = entries.size() + 1; i <= casts && !entries.isEmpty(); i++) {

@@ -78,6 +78,9 @@ final class CompareCommand implements Callable<Integer> {
     private @Nullable Path analyses;
 
     @Mixin
+    private FaceOptions faces;
+
+    @Mixin
     private SetupOptions setup;
 
     @Mixin
@@ -93,12 +96,13 @@ final class CompareCommand implements Callable<Integer> {
         talk.apply();
         Path beside = out.resolveSibling(out.getFileName() + "-analyses");
         SetReader reader =
-                new SetReader(spec, books, analyses == null ? beside : analyses, setup.toSetup(Conditions.NONE), talk);
+                new SetReader(spec, books, analyses == null ? beside : analyses, setup.toSetup(Conditions.NONE), talk)
+                        .veiling(faces);
         GivenSet before = reader.read(a);
         GivenSet after = reader.read(b);
         Comparison comparison = comparer.compare(before.set(), after.set());
         try (Bars bars = talk.bars()) {
-            new ComparisonFolder().write(comparison, before.read(), after.read(), out, bars);
+            new ComparisonFolder(film -> faces.of(film, bars)).write(comparison, before.read(), after.read(), out, bars);
         }
         if (!talk.quiet()) {
             print(comparison, spec.commandLine().getOut());

@@ -3,7 +3,6 @@ package bendline.stroke;
 import bendline.body.BodyTrace;
 import bendline.body.Joint;
 import bendline.signal.SmoothCurve;
-import bendline.signal.Trend;
 import java.util.Map;
 
 /** Heights of the upper hand and the lower hand's pull. */
@@ -43,8 +42,8 @@ final class HandMeasures {
     }
 
     /** Two joints, each with its own error. */
-    private void height(Map<Quantity, Measure> out, Quantity q, Trend trend, double at) {
-        double value = trend.valueCurve().at(at);
+    private void height(Map<Quantity, Measure> out, Quantity q, BodyTrend trend, double at) {
+        double value = trend.trend().valueCurve().at(at);
         Found px = hidden(upper())
                 ? Found.nothing("the upper hand is hidden in most of the forward stroke")
                 : Double.isNaN(value)
@@ -64,15 +63,15 @@ final class HandMeasures {
         out.put(Quantity.PULL_LENGTH, scale.metres(Quantity.PULL_LENGTH, hidden ? Found.nothing(why) : way()));
     }
 
-    /** From the farthest to the nearest after it: what both joints are off by is alike in both, so half of it counts. */
+    /** From the farthest to the nearest after it; between them the error has wandered as far as it goes. */
     private Found way() {
-        SmoothCurve c = trends.toChest().valueCurve();
+        SmoothCurve c = trends.toChest().trend().valueCurve();
         double near = c.argMin(span.start(), span.release() + 0.1);
         double far = c.argMax(span.start() - 0.1, near);
         double value = c.at(far) - c.at(near);
         return Double.isNaN(value)
                 ? Found.nothing("the lower hand was not followed through the forward stroke")
-                : new Found(value, 0.5 * scale.jointSdPx(), "farthest to nearest distance from the chest");
+                : new Found(value, scale.jointSdPx(), "farthest to nearest distance from the chest");
     }
 
     private Joint upper() {
