@@ -11,6 +11,9 @@ final class HandMeasures {
     /** Share of the frames of the forward stroke in which a joint must show. */
     private static final double SHOWN = 0.6;
 
+    /** Error of a height between two joints, over the radius of one. */
+    private static final double HEIGHT = 1.2;
+
     private final BodySeries series;
     private final BodyTrace body;
     private final BodyReader.Trends trends;
@@ -41,7 +44,7 @@ final class HandMeasures {
                                 body.hands().basis())));
     }
 
-    /** Two joints, each with its own error. */
+    /** Of two joints, each with its own error, one coordinate: √2/1.515 of the radius in which one of them lies, and some to spare. */
     private void height(Map<Quantity, Measure> out, Quantity q, BodyTrend trend, double at) {
         double value = trend.trend().valueCurve().at(at);
         Found px = hidden(upper())
@@ -49,7 +52,7 @@ final class HandMeasures {
                 : Double.isNaN(value)
                         ? Found.nothing("the body was not followed at that moment")
                         : new Found(
-                                value, scale.jointSdPx(), "wrist, nose and shoulders, smoothed, seen from the side");
+                                value, HEIGHT * scale.jointSdPx(), "wrist, nose and shoulders, smoothed, seen from the side");
         out.put(q, scale.metres(q, px));
     }
 

@@ -83,7 +83,7 @@ class ComparisonFolderTest {
     @Test
     void facesAreCoveredInTheStripsAndInTheClip() throws IOException {
         for (String set : List.of("a", "b")) {
-            soft(ImageIO.read(out.resolve("frames/" + set + "+000ms.png").toFile()));
+            soft(ImageIO.read(out.resolve("frames/" + set + "+0000ms.png").toFile()));
         }
         try (PictureReader reader =
                 Footage.open(out.resolve("side-by-side.mp4")).pictures()) {
