@@ -95,14 +95,15 @@ final class CompareCommand implements Callable<Integer> {
         CastFolder.check(out);
         talk.apply();
         Path beside = out.resolveSibling(out.getFileName() + "-analyses");
-        SetReader reader =
-                new SetReader(spec, books, analyses == null ? beside : analyses, setup.toSetup(Conditions.NONE), talk)
-                        .veiling(faces);
+        SetReader reader = new SetReader(
+                        spec, books, analyses == null ? beside : analyses, setup.toSetup(Conditions.NONE), talk)
+                .veiling(faces);
         GivenSet before = reader.read(a);
         GivenSet after = reader.read(b);
         Comparison comparison = comparer.compare(before.set(), after.set());
         try (Bars bars = talk.bars()) {
-            new ComparisonFolder(film -> faces.of(film, bars)).write(comparison, before.read(), after.read(), out, bars);
+            new ComparisonFolder(film -> faces.of(film, bars))
+                    .write(comparison, before.read(), after.read(), out, bars);
         }
         if (!talk.quiet()) {
             print(comparison, spec.commandLine().getOut());

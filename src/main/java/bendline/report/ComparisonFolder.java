@@ -50,8 +50,8 @@ public final class ComparisonFolder {
         }
     }
 
-    private ComparisonPictures pictures(
-            Comparison c, List<ReadCast> a, List<ReadCast> b, Path in, Progress progress) throws IOException {
+    private ComparisonPictures pictures(Comparison c, List<ReadCast> a, List<ReadCast> b, Path in, Progress progress)
+            throws IOException {
         Optional<SetPictures> left = SetPictures.of(a, c, false);
         Optional<SetPictures> right = SetPictures.of(b, c, true);
         if (left.isEmpty() || right.isEmpty()) {

@@ -48,7 +48,12 @@ record SetPictures(ReadCast cast, double release, double freePx, Point grip, Fac
     private static SetPictures of(ReadCast c) {
         double release = c.seconds(EventKind.RELEASE);
         Point grip = c.track().gripNear(release);
-        return new SetPictures(c, release, c.track().freeLengthPx(), grip == null ? new Point(0, 0) : grip, new FaceVeil(new Faces(List.of())));
+        return new SetPictures(
+                c,
+                release,
+                c.track().freeLengthPx(),
+                grip == null ? new Point(0, 0) : grip,
+                new FaceVeil(new Faces(List.of())));
     }
 
     /** The same with the faces of its film covered. */

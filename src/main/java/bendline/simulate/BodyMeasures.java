@@ -45,8 +45,12 @@ final class BodyMeasures {
         m.put("upperHandAgainstShoulderM", shoulders(start));
         m.put("upperHandAgainstHeadAtReleaseM", above("nose", end));
         m.put("upperHandAgainstShoulderAtReleaseM", shoulders(end));
-        m.put("hipsBeforeUpperHandSeconds", hand - fastest(start, end, j -> middle(j, "Hip").x()));
-        m.put("shouldersBeforeUpperHandSeconds", hand - fastest(start, end, j -> middle(j, "Shoulder").x()));
+        m.put(
+                "hipsBeforeUpperHandSeconds",
+                hand - fastest(start, end, j -> middle(j, "Hip").x()));
+        m.put(
+                "shouldersBeforeUpperHandSeconds",
+                hand - fastest(start, end, j -> middle(j, "Shoulder").x()));
         m.put("upperHandBeforeButtSeconds", cast.time("fastestTurn") - hand);
         double pull = fastest(start, end, j -> -toChest(j));
         m.put("lowerHandPullAfterPushSeconds", pull - hand);

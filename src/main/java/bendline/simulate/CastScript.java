@@ -219,8 +219,7 @@ public record CastScript(
      * @param turnSeconds the whole forward turn
      * @param body what the body does
      */
-    public CastScript embodied(
-            double pushSeconds, double turnDelaySeconds, double turnSeconds, BodyScript body) {
+    public CastScript embodied(double pushSeconds, double turnDelaySeconds, double turnSeconds, BodyScript body) {
         return new CastScript(
                 startSeconds,
                 readyAngleDeg,

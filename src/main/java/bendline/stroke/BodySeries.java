@@ -7,7 +7,6 @@ import bendline.body.JointSight;
 import bendline.geometry.Point;
 import bendline.scene.Setup.Side;
 import bendline.signal.Scatter;
-import bendline.signal.Trend;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;

@@ -52,7 +52,9 @@ final class HandMeasures {
                 : Double.isNaN(value)
                         ? Found.nothing("the body was not followed at that moment")
                         : new Found(
-                                value, HEIGHT * scale.jointSdPx(), "wrist, nose and shoulders, smoothed, seen from the side");
+                                value,
+                                HEIGHT * scale.jointSdPx(),
+                                "wrist, nose and shoulders, smoothed, seen from the side");
         out.put(q, scale.metres(q, px));
     }
 

@@ -66,8 +66,8 @@ final class StanceMeasures {
 
     /** Each of the two moments has its own error. */
     private Found change(BodyTrend trend, double from, String basis) {
-        double value =
-                trend.trend().valueCurve().at(span.release()) - trend.trend().valueCurve().at(from);
+        double value = trend.trend().valueCurve().at(span.release())
+                - trend.trend().valueCurve().at(from);
         return Double.isNaN(value)
                 ? Found.nothing("the body was not followed at both moments")
                 : new Found(value, Math.sqrt(2) * scale.jointSdPx(), basis);

@@ -172,7 +172,8 @@ class BodyCastsTest {
         off.forEach((id, e) -> {
             double inside = e.stream().filter(x -> Math.abs(x) <= 1).count() / (double) e.size();
             double twice = e.stream().filter(x -> Math.abs(x) <= 2).count() / (double) e.size();
-            // All casts share a seed's errors, so it is ten draws rather than fifty: a third of them either way is chance.
+            // All casts share a seed's errors, so it is ten draws rather than fifty: a third of them either way is
+            // chance.
             assertThat(inside).as(id).isBetween(0.35, 0.95);
             assertThat(twice).as(id).isGreaterThan(0.7);
         });
@@ -191,8 +192,7 @@ class BodyCastsTest {
                 .map(Peak::part)
                 .toList();
         assertThat(order)
-                .containsExactly(
-                        BodyPart.HIPS, BodyPart.SHOULDERS, BodyPart.UPPER_HAND, BodyPart.BUTT, BodyPart.TIP);
+                .containsExactly(BodyPart.HIPS, BodyPart.SHOULDERS, BodyPart.UPPER_HAND, BodyPart.BUTT, BodyPart.TIP);
     }
 
     /**
@@ -201,9 +201,15 @@ class BodyCastsTest {
      */
     @Test
     void aSoundCastMovesTheRodBeforeItTurnsItAsPublishedForDistanceFlyCasting() {
-        assertThat(CASTS.get("sound").read(NONE, 1).measure("upperHandBeforeButt").value())
+        assertThat(CASTS.get("sound")
+                        .read(NONE, 1)
+                        .measure("upperHandBeforeButt")
+                        .value())
                 .isGreaterThan(0.03);
-        assertThat(CASTS.get("turned-first").read(NONE, 1).measure("upperHandBeforeButt").value())
+        assertThat(CASTS.get("turned-first")
+                        .read(NONE, 1)
+                        .measure("upperHandBeforeButt")
+                        .value())
                 .isLessThan(-0.03);
     }
 }

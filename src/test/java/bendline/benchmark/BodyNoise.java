@@ -139,8 +139,7 @@ record BodyNoise(double stays, double drifts, double driftSeconds, double white)
                 frames.add(f.index());
             }
         }
-        CameraMotion still =
-                new CameraMotion(Collections.nCopies(truth.frames().size(), Homography.IDENTITY), 0, true);
+        CameraMotion still = new CameraMotion(Collections.nCopies(truth.frames().size(), Homography.IDENTITY), 0, true);
         Truth.Frame first = truth.frames().get(0);
         return new BodyFollower(Footage.open(clip), still, rods, first.grip().distance(first.tip()))
                 .follow(frames, done -> {});
@@ -153,7 +152,9 @@ record BodyNoise(double stays, double drifts, double driftSeconds, double white)
         double height = height(truth);
         for (int i = 0; i < n; i++) {
             BodySight s = body.sights().get(i);
-            Point off = s.joint(j).place().minus(truth.frames().get(s.frame()).joints().get(j.id()));
+            Point off = s.joint(j)
+                    .place()
+                    .minus(truth.frames().get(s.frame()).joints().get(j.id()));
             e[0][i] = off.x() / height;
             e[1][i] = off.y() / height;
         }

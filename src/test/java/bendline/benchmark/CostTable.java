@@ -75,7 +75,7 @@ public final class CostTable {
                     false,
                     rush,
                     Severity.NONE,
-                null);
+                    null);
         }
     }
 

@@ -108,8 +108,7 @@ class OddPeopleTest {
         }
         CameraMotion still = new CameraMotion(Collections.nCopies(pictures.size(), Homography.IDENTITY), 0, true);
         Truth.Frame f = truth.frames().get(0);
-        return new BodyFollower(Footage.open(file), still, rods, f.grip().distance(f.tip()))
-                .follow(frames, done -> {});
+        return new BodyFollower(Footage.open(file), still, rods, f.grip().distance(f.tip())).follow(frames, done -> {});
     }
 
     /** Errors of joints that show, heights, sorted; left and right exchanged where the picture is mirrored. */
@@ -172,7 +171,8 @@ class OddPeopleTest {
         assertThat(body.trouble()).isNull();
         assertThat(median(errors(body, p -> p, false))).isLessThan(ASKED);
         long shown = body.sights().stream()
-                .filter(s -> s.joint(Joint.LEFT_ANKLE).shows() || s.joint(Joint.RIGHT_ANKLE).shows())
+                .filter(s -> s.joint(Joint.LEFT_ANKLE).shows()
+                        || s.joint(Joint.RIGHT_ANKLE).shows())
                 .count();
         assertThat(shown).isLessThan(body.sights().size() / 5);
     }
