@@ -18,6 +18,15 @@
  *       of it.
  * </ol>
  *
+ * <p>How good: on filmed people half of the joints lie within 2.3 to 3.3 % of the height (labels read by eye, themselves good to 2 or
+ * 3 %). What may be claimed at most is what others reach with several cameras: 30 to 50 mm at hips and knees (Needham et al. 2021, Sci.
+ * Rep. 11:20673), mostly under 30 mm elsewhere (Nakano et al. 2020, Front. Sports Act. Living 2:50). On drawn anglers a coordinate's
+ * error has a part that stays (0.022 to 0.027 of the height), one that wanders (0.020 to 0.032, forgotten after 0.1 to 0.3 s) and one
+ * new in each frame (under 0.014).
+ *
+ * <p>Tested on made pictures: a mirrored caster, a hood over head and face, legs behind a hedge, somebody half as large again walking past
+ * in front. Not tested: a back turned to the camera, real hoods and waders, low sun.
+ *
  * <p>Not told: depth and turns in degrees, fingers, faces. The networks invent the face of a turned head and guess hidden joints; such
  * have a low confidence. In the fastest frames the two arms may be exchanged. A person under about a quarter of the square that is
  * searched, in the dusk or mostly out of the picture is missed.

@@ -2,14 +2,11 @@ package bendline.cli;
 
 import bendline.analysis.Analyser;
 import bendline.analysis.ClipAnalysis;
-import bendline.body.FaceFinder;
-import bendline.body.Faces;
 import bendline.footage.Footage;
 import bendline.report.CastFolder;
 import bendline.report.SummaryJson;
 import bendline.scene.Setup;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -52,15 +49,11 @@ final class AnalyseCommand implements Callable<Integer> {
                     + " because it doesn't say how it was held.")
     private int turnDegrees;
 
-    @Option(
-            names = "--blur-faces",
-            description =
-                    "Make faces unrecognisable in everything that is written: marked.mp4, frames/ and report.html."
-                            + " Somebody very small or with the body out of view may be missed: look before you pass it on.")
-    private boolean blurFaces;
-
     @Option(names = "--json", description = "Print one line of JSON for scripts, and nothing else.")
     private boolean json;
+
+    @Mixin
+    private FaceOptions faces;
 
     @Mixin
     private ReportChoices choices;
@@ -89,7 +82,7 @@ final class AnalyseCommand implements Callable<Integer> {
         talk.apply();
         try (Bars bars = json ? Bars.silent() : talk.bars()) {
             ClipAnalysis analysis = new Analyser().analyse(Footage.open(clip, turnDegrees), setup, bars);
-            new CastFolder().write(analysis, out, choices.toOptions(faces(analysis, bars)), bars);
+            new CastFolder().write(analysis, out, choices.toOptions(faces.of(analysis, bars)), bars);
             bars.close();
             tell(analysis);
         }
@@ -106,18 +99,5 @@ final class AnalyseCommand implements Callable<Integer> {
         } else if (!talk.quiet()) {
             Summary.print(analysis, out, spec.commandLine().getOut());
         }
-    }
-
-    /** The faces to be covered; none unless that was asked for. */
-    private Faces faces(ClipAnalysis analysis, Bars bars) {
-        if (!blurFaces) {
-            return new Faces(List.of());
-        }
-        return FaceFinder.find(
-                Footage.open(analysis.clip(), analysis.info()),
-                analysis.info(),
-                analysis.body(),
-                frame -> p -> analysis.trace().motion().toPicture(frame, p),
-                done -> bars.at("Looking for faces", done));
     }
 }

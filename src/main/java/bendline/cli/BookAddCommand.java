@@ -56,6 +56,9 @@ final class BookAddCommand implements Callable<Integer> {
     private SessionOptions sessions;
 
     @Mixin
+    private FaceOptions faces;
+
+    @Mixin
     private BookOptions books;
 
     @Mixin
@@ -94,7 +97,7 @@ final class BookAddCommand implements Callable<Integer> {
             }
         }
         if (analyse) {
-            new BookAnalysis(book, talk, spec.commandLine().getOut()).analyse(added);
+            new BookAnalysis(book, talk, faces, spec.commandLine().getOut()).analyse(added);
         }
         return ExitStatus.DONE;
     }

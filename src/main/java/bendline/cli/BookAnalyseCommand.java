@@ -35,6 +35,9 @@ final class BookAnalyseCommand implements Callable<Integer> {
     private boolean all;
 
     @Mixin
+    private FaceOptions faces;
+
+    @Mixin
     private BookOptions books;
 
     @Mixin
@@ -52,7 +55,7 @@ final class BookAnalyseCommand implements Callable<Integer> {
                 .filter(Objects::nonNull)
                 .distinct()
                 .toList();
-        int failed = new BookAnalysis(book, talk, spec.commandLine().getOut()).analyse(clips);
+        int failed = new BookAnalysis(book, talk, faces, spec.commandLine().getOut()).analyse(clips);
         if (!talk.quiet() && clips.isEmpty()) {
             spec.commandLine().getOut().println("Nothing new to analyse; --all does everything again.");
         }

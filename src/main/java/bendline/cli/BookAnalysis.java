@@ -22,11 +22,13 @@ final class BookAnalysis {
 
     private final PracticeBook book;
     private final TalkOptions talk;
+    private final FaceOptions faces;
     private final PrintWriter out;
 
-    BookAnalysis(PracticeBook book, TalkOptions talk, PrintWriter out) {
+    BookAnalysis(PracticeBook book, TalkOptions talk, FaceOptions faces, PrintWriter out) {
         this.book = book;
         this.talk = talk;
+        this.faces = faces;
         this.out = out;
     }
 
@@ -63,7 +65,14 @@ final class BookAnalysis {
             Setup setup = ClipSetup.of(book, clip, entries);
             ClipAnalysis analysis = new Analyser().analyse(Footage.open(book.file(clip.file())), setup, bars);
             String place = book.placeForAnalysis();
-            new CastFolder().write(analysis, book.file(place), ReportOptions.PLAIN.calling(clip.name()), bars);
+            new CastFolder()
+                    .write(
+                            analysis,
+                            book.file(place),
+                            ReportOptions.PLAIN
+                                    .veiling(faces.of(analysis, bars))
+                                    .calling(clip.name()),
+                            bars);
             int casts = analysis.casts().size();
             book.analysed(clip, program(), place, casts);
             for (int i = entries.size() + 1; i <= casts && !entries.isEmpty(); i++) {

@@ -79,6 +79,9 @@ final class CompareCommand implements Callable<Integer> {
     private @Nullable Path analyses;
 
     @Mixin
+    private FaceOptions faces;
+
+    @Mixin
     private SetupOptions setup;
 
     @Mixin
@@ -97,14 +100,15 @@ final class CompareCommand implements Callable<Integer> {
         CastFolder.check(out);
         talk.apply();
         Path beside = out.resolveSibling(out.getFileName() + "-analyses");
-        SetReader reader =
-                new SetReader(spec, books, analyses == null ? beside : analyses, setup.toSetup(Conditions.NONE), talk);
+        SetReader reader = new SetReader(
+                        spec, books, analyses == null ? beside : analyses, setup.toSetup(Conditions.NONE), talk)
+                .veiling(faces);
         GivenSet before = reader.read(a);
         GivenSet after = reader.read(b);
         Comparison comparison = comparer.compare(before.set(), after.set());
         try (Bars bars = talk.bars()) {
             ComparisonFolder.Films films = new ComparisonFolder.Films(before.read(), after.read());
-            new ComparisonFolder().write(comparison, films, out, forWhom, bars);
+            new ComparisonFolder(film -> faces.of(film, bars)).write(comparison, films, out, forWhom, bars);
         }
         if (!talk.quiet()) {
             print(comparison, spec.commandLine().getOut());

@@ -35,6 +35,7 @@ final class SetReader {
     private final Path analyses;
     private final Setup setup;
     private final TalkOptions talk;
+    private FaceOptions faces = new FaceOptions();
 
     /**
      * @param analyses where clips that aren't analysed yet leave their analyses
@@ -46,6 +47,12 @@ final class SetReader {
         this.analyses = analyses;
         this.setup = setup;
         this.talk = talk;
+    }
+
+    /** The same, with faces made unrecognisable in what is written of clips. */
+    SetReader veiling(FaceOptions options) {
+        faces = options;
+        return this;
     }
 
     GivenSet read(String given) throws IOException {
@@ -135,7 +142,7 @@ final class SetReader {
         }
         try (Bars bars = talk.bars()) {
             ClipAnalysis analysis = new Analyser().analyse(Footage.open(clip), setup, bars);
-            new CastFolder().write(analysis, to, bars);
+            new CastFolder().write(analysis, to, faces.of(analysis, bars), bars);
         }
         return to;
     }

@@ -1,6 +1,7 @@
 package bendline.report;
 
 import bendline.analysis.Progress;
+import bendline.body.Faces;
 import bendline.compare.Comparison;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -8,9 +9,22 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The folder that a comparison becomes. It appears whole under its name or not at all. */
 public final class ComparisonFolder {
+
+    private final Function<Path, Faces> faces;
+
+    /** Shows films as they are. */
+    public ComparisonFolder() {
+        this(film -> new Faces(List.of()));
+    }
+
+    /** @param faces where faces may be in each frame of a film, to be made unrecognisable */
+    public ComparisonFolder(Function<Path, Faces> faces) {
+        this.faces = faces;
+    }
 
     /**
      * Writes {@code comparison.html}, {@code comparison.json}, {@code charts/}, {@code frames/} and {@code side-by-side.mp4}.
@@ -55,8 +69,8 @@ public final class ComparisonFolder {
         }
     }
 
-    private static ComparisonPictures pictures(
-            Comparison c, List<ReadCast> a, List<ReadCast> b, Path in, Progress progress) throws IOException {
+    private ComparisonPictures pictures(Comparison c, List<ReadCast> a, List<ReadCast> b, Path in, Progress progress)
+            throws IOException {
         Optional<SetPictures> left = SetPictures.of(a, c, false);
         Optional<SetPictures> right = SetPictures.of(b, c, true);
         if (left.isEmpty() || right.isEmpty()) {
@@ -73,12 +87,14 @@ public final class ComparisonFolder {
         List<Still> stillsB = List.of();
         boolean filmed = left.get().filmed() && right.get().filmed();
         if (filmed) {
+            SetPictures filmA = left.get().veiled(faces.apply(left.get().film()));
+            SetPictures filmB = right.get().veiled(faces.apply(right.get().film()));
             progress.at("Cutting the film strips", 0);
-            stillsA = FilmStrip.of(left.get(), "a", in);
-            stillsB = FilmStrip.of(right.get(), "b", in);
+            stillsA = FilmStrip.of(filmA, "a", in);
+            stillsB = FilmStrip.of(filmB, "b", in);
             progress.at("Writing the clip side by side", 0.3);
             String[] labels = {"A: " + c.a().label(), "B: " + c.b().label()};
-            SideBySide.write(left.get(), right.get(), labels, in.resolve("side-by-side.mp4"));
+            SideBySide.write(filmA, filmB, labels, in.resolve("side-by-side.mp4"));
         }
         progress.at("Writing the clip side by side", 1);
         return new ComparisonPictures(

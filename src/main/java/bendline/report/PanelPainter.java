@@ -27,6 +27,7 @@ final class PanelPainter {
         g.transform(set.toPanel(at.width));
         // Under the picture the marked clip carries a strip of words of its own.
         BufferedImage image = picture.image();
+        set.veil().cover(image, picture.index());
         int height = Math.min(image.getHeight(), set.cast().picture().height());
         g.drawImage(image.getSubimage(0, 0, image.getWidth(), height), 0, 0, null);
         g.dispose();

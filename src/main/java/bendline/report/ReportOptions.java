@@ -34,7 +34,7 @@ public record ReportOptions(
     }
 
     /** The usual with faces made unrecognisable. */
-    ReportOptions veiling(Faces faces) {
+    public ReportOptions veiling(Faces faces) {
         return new ReportOptions(faces, reader, pdf, marked, day, clipName);
     }
 

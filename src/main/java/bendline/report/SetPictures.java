@@ -1,5 +1,6 @@
 package bendline.report;
 
+import bendline.body.Faces;
 import bendline.compare.Comparison;
 import bendline.compare.Difference;
 import bendline.compare.Family;
@@ -21,8 +22,9 @@ import java.util.Optional;
  * @param release clip time of the release
  * @param freePx hand to tip along the blank, pixels of its picture
  * @param grip where the hand is at the release, pixels
+ * @param veil over faces in its film
  */
-record SetPictures(ReadCast cast, double release, double freePx, Point grip) {
+record SetPictures(ReadCast cast, double release, double freePx, Point grip, FaceVeil veil) {
 
     /** What of the plane of the cast is shown, in free lengths from the hand at the release. */
     private static final double BEHIND = 1.3;
@@ -46,7 +48,17 @@ record SetPictures(ReadCast cast, double release, double freePx, Point grip) {
     private static SetPictures of(ReadCast c) {
         double release = c.seconds(EventKind.RELEASE);
         Point grip = c.track().gripNear(release);
-        return new SetPictures(c, release, c.track().freeLengthPx(), grip == null ? new Point(0, 0) : grip);
+        return new SetPictures(
+                c,
+                release,
+                c.track().freeLengthPx(),
+                grip == null ? new Point(0, 0) : grip,
+                new FaceVeil(new Faces(List.of())));
+    }
+
+    /** The same with the faces of its film covered. */
+    SetPictures veiled(Faces faces) {
+        return new SetPictures(cast, release, freePx, grip, new FaceVeil(faces));
     }
 
     /** Mean distance from the set's median, in steps. */

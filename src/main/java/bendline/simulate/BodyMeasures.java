@@ -18,6 +18,8 @@ final class BodyMeasures {
 
     private static final double AFTER = 0.08;
 
+    private static final double SPEED_SECONDS = 0.15;
+
     /** The chest lies between shoulders and hips, by this share of the way from the shoulders. */
     private static final double CHEST = 0.3;
 
@@ -52,9 +54,19 @@ final class BodyMeasures {
         m.put("upperHandBeforeButtSeconds", cast.time("fastestTurn") - hand);
         double pull = fastest(start, end, j -> -toChest(j));
         m.put("lowerHandPullAfterPushSeconds", pull - hand);
-        m.put("lowerHandPullSpeedMps", (toChest(joints(pull - STEP)) - toChest(joints(pull + STEP))) / (2 * STEP));
+        m.put("lowerHandPullSpeedMps", pullSpeed(start, end));
         m.replaceAll((name, value) -> Math.round(value * 1e6) / 1e6);
         return m;
+    }
+
+    /** The largest mean over {@value #SPEED_SECONDS} s. */
+    private double pullSpeed(double start, double end) {
+        double most = 0;
+        for (double t = start - BEFORE; t <= end + AFTER; t += STEP) {
+            double way = toChest(joints(t - SPEED_SECONDS / 2)) - toChest(joints(t + SPEED_SECONDS / 2));
+            most = Math.max(most, way / SPEED_SECONDS);
+        }
+        return most;
     }
 
     private Map<String, Point> joints(double t) {

@@ -21,6 +21,9 @@ public record BodyScript(
         Severity weakPull,
         Severity outOfOrder) {
 
+    /** How much longer one hand alone takes for the turn. */
+    private static final double SLOWER = 1.4;
+
     /** Checks the ranges. */
     public BodyScript {
         Ranges.check("share of the trunk's way", trunkShare, 0, 1);
@@ -39,6 +42,7 @@ public record BodyScript(
         return cast.embodied(
                 cast.pushSeconds(),
                 cast.turnDelaySeconds(),
+                cast.turnSeconds(),
                 new BodyScript(1, 0, hand - 0.10, hand - 0.05, Severity.NONE, Severity.NONE, Severity.NONE));
     }
 
@@ -53,6 +57,7 @@ public record BodyScript(
         return cast.embodied(
                 cast.pushSeconds(),
                 cast.turnDelaySeconds(),
+                cast.turnSeconds(),
                 new BodyScript(
                         1,
                         0.65 * degree,
@@ -64,15 +69,17 @@ public record BodyScript(
     }
 
     /**
-     * The same with an upper hand that carries the rod round the lower one, which hardly moves before a chest that hardly moves: pushed
-     * and turned at once instead of pushed first, then turned by pulling the butt in.
+     * The same with an upper hand that carries the rod round the lower one, which hardly moves before a chest that stays: pushed and
+     * turned at once instead of pushed first, then turned by pulling the butt in.
      */
     public static CastScript weakPull(CastScript cast) {
-        double hand = cast.turnSeconds() / 2;
+        double seconds = SLOWER * cast.turnSeconds();
+        double hand = seconds / 2;
         return cast.embodied(
-                cast.turnSeconds(),
+                seconds,
                 0,
-                new BodyScript(0.15, 0, hand - 0.10, hand - 0.05, Severity.NONE, Severity.CLEAR, Severity.NONE));
+                seconds,
+                new BodyScript(0, 0, hand - 0.10, hand - 0.05, Severity.NONE, Severity.CLEAR, Severity.NONE));
     }
 
     /** The same with a body that follows its hands instead of carrying them. */
@@ -81,6 +88,7 @@ public record BodyScript(
         return cast.embodied(
                 cast.pushSeconds(),
                 cast.turnDelaySeconds(),
+                cast.turnSeconds(),
                 new BodyScript(1, 0, hand + 0.16, hand + 0.14, Severity.NONE, Severity.NONE, Severity.CLEAR));
     }
 
@@ -91,6 +99,7 @@ public record BodyScript(
         return cast.embodied(
                 cast.pushSeconds(),
                 early,
+                cast.turnSeconds(),
                 new BodyScript(1, 0, hand - 0.10, hand - 0.05, Severity.NONE, Severity.NONE, Severity.CLEAR));
     }
 

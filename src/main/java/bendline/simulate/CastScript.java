@@ -216,9 +216,10 @@ public record CastScript(
      *
      * @param pushSeconds how long the hands travel forward
      * @param turnDelaySeconds start of the push to start of the turn
+     * @param turnSeconds the whole forward turn
      * @param body what the body does
      */
-    public CastScript embodied(double pushSeconds, double turnDelaySeconds, BodyScript body) {
+    public CastScript embodied(double pushSeconds, double turnDelaySeconds, double turnSeconds, BodyScript body) {
         return new CastScript(
                 startSeconds,
                 readyAngleDeg,

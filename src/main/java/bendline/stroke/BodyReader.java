@@ -6,7 +6,6 @@ import bendline.body.Joint;
 import bendline.footage.SlowMotion;
 import bendline.geometry.Point;
 import bendline.scene.Setup;
-import bendline.signal.Trend;
 import bendline.trace.Trace;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -138,17 +137,25 @@ public final class BodyReader {
      * @param shoulderTurn the same for the shoulders
      */
     record Trends(
-            Trend handX,
-            Trend aboveHead,
-            Trend aboveShoulders,
-            Trend toChest,
-            Trend hipX,
-            Trend shoulderX,
-            Trend hipTurn,
-            Trend shoulderTurn) {
+            BodyTrend handX,
+            BodyTrend aboveHead,
+            BodyTrend aboveShoulders,
+            BodyTrend toChest,
+            BodyTrend hipX,
+            BodyTrend shoulderX,
+            BodyTrend hipTurn,
+            BodyTrend shoulderTurn) {
 
         /** The chest between shoulders and hips, from the shoulders down: about the breastbone's middle. */
         private static final double CHEST = 0.3;
+
+        /** Joints err by themselves: the middle of two errs less, their difference more, than one. */
+        private static final double HALF = 1 / Math.sqrt(2);
+
+        private static final double TWO = Math.sqrt(2);
+
+        /** A wrist, and a chest between four joints, 0.7 of it the two shoulders'. */
+        private static final double TO_CHEST = Math.sqrt(1 + 0.5 * (0.7 * 0.7 + 0.3 * 0.3));
 
         static Trends of(BodySeries s, BodyTrace body) {
             Joint upper = body.hands().upper() == Joint.LEFT_WRIST ? Joint.LEFT_WRIST : Joint.RIGHT_WRIST;
@@ -157,16 +164,17 @@ public final class BodyReader {
             Joint hip = left ? Joint.LEFT_HIP : Joint.RIGHT_HIP;
             Joint shoulder = left ? Joint.LEFT_SHOULDER : Joint.RIGHT_SHOULDER;
             return new Trends(
-                    s.trend(upper, b -> s.x(b, upper)),
-                    s.trend(upper, b -> BodySeries.y(b, upper) - BodySeries.y(b, Joint.NOSE)),
+                    s.trend(upper, 1, b -> s.x(b, upper)),
+                    s.trend(upper, TWO, b -> BodySeries.y(b, upper) - BodySeries.y(b, Joint.NOSE)),
                     s.trend(
                             upper,
+                            TWO,
                             b -> BodySeries.y(b, upper) - s.middle(b, shoulder).y()),
-                    s.trend(lower, b -> toChest(s, b, lower)),
-                    s.trend(hip, b -> s.middle(b, hip).x()),
-                    s.trend(shoulder, b -> s.middle(b, shoulder).x()),
-                    s.trend(hip, b -> s.x(b, hip) - s.x(b, hip.other())),
-                    s.trend(shoulder, b -> s.x(b, shoulder) - s.x(b, shoulder.other())));
+                    s.trend(lower, TO_CHEST, b -> toChest(s, b, lower)),
+                    s.trend(hip, HALF, b -> s.middle(b, hip).x()),
+                    s.trend(shoulder, HALF, b -> s.middle(b, shoulder).x()),
+                    s.trend(hip, TWO, b -> s.x(b, hip) - s.x(b, hip.other())),
+                    s.trend(shoulder, TWO, b -> s.x(b, shoulder) - s.x(b, shoulder.other())));
         }
 
         private static double toChest(BodySeries s, BodySight b, Joint wrist) {

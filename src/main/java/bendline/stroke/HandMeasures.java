@@ -3,7 +3,6 @@ package bendline.stroke;
 import bendline.body.BodyTrace;
 import bendline.body.Joint;
 import bendline.signal.SmoothCurve;
-import bendline.signal.Trend;
 import java.util.Map;
 
 /** Heights of the upper hand and the lower hand's pull. */
@@ -11,6 +10,9 @@ final class HandMeasures {
 
     /** Share of the frames of the forward stroke in which a joint must show. */
     private static final double SHOWN = 0.6;
+
+    /** Error of a height between two joints, over the radius of one. */
+    private static final double HEIGHT = 1.2;
 
     private final BodySeries series;
     private final BodyTrace body;
@@ -42,15 +44,17 @@ final class HandMeasures {
                                 body.hands().basis())));
     }
 
-    /** Two joints, each with its own error. */
-    private void height(Map<Quantity, Measure> out, Quantity q, Trend trend, double at) {
-        double value = trend.valueCurve().at(at);
+    /** Of two joints, each with its own error, one coordinate: √2/1.515 of the radius in which one of them lies, and some to spare. */
+    private void height(Map<Quantity, Measure> out, Quantity q, BodyTrend trend, double at) {
+        double value = trend.trend().valueCurve().at(at);
         Found px = hidden(upper())
                 ? Found.nothing("the upper hand is hidden in most of the forward stroke")
                 : Double.isNaN(value)
                         ? Found.nothing("the body was not followed at that moment")
                         : new Found(
-                                value, scale.jointSdPx(), "wrist, nose and shoulders, smoothed, seen from the side");
+                                value,
+                                HEIGHT * scale.jointSdPx(),
+                                "wrist, nose and shoulders, smoothed, seen from the side");
         out.put(q, scale.metres(q, px));
     }
 
@@ -64,15 +68,15 @@ final class HandMeasures {
         out.put(Quantity.PULL_LENGTH, scale.metres(Quantity.PULL_LENGTH, hidden ? Found.nothing(why) : way()));
     }
 
-    /** From the farthest to the nearest after it: what both joints are off by is alike in both, so half of it counts. */
+    /** From the farthest to the nearest after it; between them the error has wandered as far as it goes. */
     private Found way() {
-        SmoothCurve c = trends.toChest().valueCurve();
+        SmoothCurve c = trends.toChest().trend().valueCurve();
         double near = c.argMin(span.start(), span.release() + 0.1);
         double far = c.argMax(span.start() - 0.1, near);
         double value = c.at(far) - c.at(near);
         return Double.isNaN(value)
                 ? Found.nothing("the lower hand was not followed through the forward stroke")
-                : new Found(value, 0.5 * scale.jointSdPx(), "farthest to nearest distance from the chest");
+                : new Found(value, scale.jointSdPx(), "farthest to nearest distance from the chest");
     }
 
     private Joint upper() {

@@ -1,7 +1,6 @@
 package bendline.stroke;
 
 import bendline.body.Joint;
-import bendline.signal.Trend;
 import java.util.Map;
 
 /** Turns as moments, the step and the weight. */
@@ -44,30 +43,31 @@ final class StanceMeasures {
     }
 
     /** The side of the upper hand comes forward in the push, so the gap between the sides grows fastest when they turn fastest. */
-    private void turn(Map<Quantity, Measure> out, Quantity q, Trend trend, String what) {
+    private void turn(Map<Quantity, Measure> out, Quantity q, BodyTrend trend, String what) {
         Found at = span.peaks().rising(trend, what);
         out.put(q, at.known() ? q.known(span.release() - at.value(), at.sd(), at.basis()) : q.unknown(at.basis()));
     }
 
     /** How far the foot nearer the water is farther forward at the release than at the beginning of what was followed. */
     private Found step() {
-        Trend front = series.trend(
-                Joint.LEFT_ANKLE, b -> Math.max(series.x(b, Joint.LEFT_ANKLE), series.x(b, Joint.RIGHT_ANKLE)));
-        return change(front, front.times()[0], "the ankle nearer the water, first seen to release");
+        BodyTrend front = series.trend(
+                Joint.LEFT_ANKLE, 1, b -> Math.max(series.x(b, Joint.LEFT_ANKLE), series.x(b, Joint.RIGHT_ANKLE)));
+        return change(front, front.trend().times()[0], "the ankle nearer the water, first seen to release");
     }
 
     private Found shift() {
-        Trend over = series.trend(
+        BodyTrend over = series.trend(
                 Joint.LEFT_HIP,
+                1,
                 b -> series.middle(b, Joint.LEFT_HIP).x()
                         - series.middle(b, Joint.LEFT_ANKLE).x());
         return change(over, span.start(), "middle of the hips over the middle of the ankles, forward start to release");
     }
 
     /** Each of the two moments has its own error. */
-    private Found change(Trend trend, double from, String basis) {
-        double value =
-                trend.valueCurve().at(span.release()) - trend.valueCurve().at(from);
+    private Found change(BodyTrend trend, double from, String basis) {
+        double value = trend.trend().valueCurve().at(span.release())
+                - trend.trend().valueCurve().at(from);
         return Double.isNaN(value)
                 ? Found.nothing("the body was not followed at both moments")
                 : new Found(value, Math.sqrt(2) * scale.jointSdPx(), basis);

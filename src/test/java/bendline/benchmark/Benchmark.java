@@ -91,7 +91,8 @@ public final class Benchmark {
         table.say(RealFootage.table(shared(project).resolve("clips")));
         table.say(BodyBenchmark.table(
                 shared(project).resolve("clips"),
-                own.stream().limit(BODIES).map(BenchmarkClip::file).toList()));
+                own.stream().limit(BODIES).map(BenchmarkClip::file).toList(),
+                folder.resolve("bodies")));
         Files.writeString(folder.resolve("table.md"), table.toString());
         System.out.println(table);
     }

@@ -10,7 +10,10 @@ import bendline.body.Joint;
 import bendline.body.JointSight;
 import bendline.body.RodHold;
 import bendline.geometry.Point;
+import bendline.scene.Setup;
 import bendline.scene.Setup.Side;
+import bendline.simulate.RodSpec;
+import bendline.simulate.Simulator;
 import bendline.simulate.Truth;
 import bendline.stroke.BodyReader;
 import bendline.stroke.Measure;
@@ -19,6 +22,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -28,7 +32,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /** The followed body beside labels of filmed people and beside the joints of drawn anglers, with what it costs. */
-final class BodyBenchmark {
+public final class BodyBenchmark {
 
     /** Filmed clips and their labels. */
     private static final List<String[]> LABELLED = List.of(
@@ -36,10 +40,25 @@ final class BodyBenchmark {
             new String[] {"throw-no-rod.avi", "throw-no-rod"},
             new String[] {"rod-bent-portrait.mp4", "rod-bent-portrait"});
 
+    /** The findings that rest on the body. */
+    private static final List<String> FINDINGS = List.of("low-hands", "weak-pull", "out-of-order");
+
     private BodyBenchmark() {}
 
-    /** A paragraph and two tables. */
-    static String table(Path clips, List<Path> drawn) throws IOException {
+    /** The tables alone, for simulated clips with their truths beside them: {@code BodyBenchmark CLIPS FOLDER DRAWN.mp4 …}. */
+    public static void main(String[] args) throws IOException {
+        List<Path> drawn = Arrays.stream(args).skip(2).map(Path::of).toList();
+        System.out.println(table(Path.of(args[0]), drawn, Path.of(args[1])));
+    }
+
+    /**
+     * A paragraph and three tables.
+     *
+     * @param clips folder of filmed people
+     * @param drawn simulated clips, their truths beside them
+     * @param folder for clips of bodies with a timing of their own, which are rendered there
+     */
+    static String table(Path clips, List<Path> drawn, Path folder) throws IOException {
         StringBuilder out =
                 new StringBuilder("**The caster's body.** Errors over the person's height; what is asked for is half of"
                         + " them within 5 %.\n\n");
@@ -58,7 +77,27 @@ final class BodyBenchmark {
         for (Path file : drawn) {
             out.append(drawn(file));
         }
+        out.append("\n| rendered cast | ").append(String.join(" | ", FINDINGS)).append(" |\n|---|---|---|---|\n");
+        for (String kind : BodyDeck.KINDS) {
+            out.append(verdicts(kind, Simulator.renderInto(BodyDeck.filmed(kind), folder)));
+        }
         return out.toString();
+    }
+
+    private static String verdicts(String kind, Path file) throws IOException {
+        Setup setup = new Setup(null, RodSpec.medium().freeLengthM(), null, null, null, null, List.of());
+        ClipAnalysis a = new Analyser().analyse(file, setup, Progress.SILENT);
+        StringBuilder out = new StringBuilder("| " + kind);
+        for (String id : FINDINGS) {
+            String state = a.casts().stream()
+                    .flatMap(c -> c.review().findings().stream())
+                    .filter(f -> f.id().equals(id))
+                    .map(f -> f.state().id())
+                    .findFirst()
+                    .orElse("no cast");
+            out.append(" | ").append(state);
+        }
+        return out + " |\n";
     }
 
     private static String filmed(Path file, String labels) throws IOException {
@@ -77,9 +116,9 @@ final class BodyBenchmark {
     }
 
     private static String drawn(Path file) throws IOException {
-        Truth truth = Truth.read(bendline.simulate.Simulator.truthBeside(file));
+        Truth truth = Truth.read(Simulator.truthBeside(file));
         Stage stage = new Stage();
-        ClipAnalysis a = new Analyser().analyse(file, bendline.scene.Setup.NONE, stage);
+        ClipAnalysis a = new Analyser().analyse(file, Setup.NONE, stage);
         List<Double> all = new ArrayList<>();
         ScoreBody.errors(a, truth).values().forEach(all::addAll);
         Collections.sort(all);

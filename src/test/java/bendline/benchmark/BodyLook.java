@@ -58,7 +58,7 @@ public final class BodyLook {
     }
 
     /** The person of a clip, camera motion not taken out. */
-    private static BodyTrace follow(Footage footage, BodyLabels labels, int step) {
+    static BodyTrace follow(Footage footage, BodyLabels labels, int step) {
         ClipInfo info = footage.survey(done -> {});
         CameraMotion still = new CameraMotion(
                 info.times().stream().map(t -> Homography.IDENTITY).toList(), 0, false);
@@ -70,7 +70,7 @@ public final class BodyLook {
         return BodyFollower.anyone(footage, still).follow(frames, done -> {});
     }
 
-    private static Score score(BodyTrace trace, BodyLabels labels) {
+    static Score score(BodyTrace trace, BodyLabels labels) {
         Map<Joint, List<Double>> by = new TreeMap<>();
         int found = 0;
         int inside = 0;

@@ -35,7 +35,7 @@ import java.util.TreeSet;
 record BodyNoise(double stays, double drifts, double driftSeconds, double white) {
 
     /** As measured on the three samples: 0.022 to 0.027, 0.020 to 0.032 over 0.14 to 0.3 s, 0.004 to 0.014. */
-    static final BodyNoise MEASURED = new BodyNoise(0.025, 0.023, 0.2, 0.008);
+    static final BodyNoise MEASURED = new BodyNoise(0.025, 0.023, 0.2, 0.004);
 
     /** What is stated of a joint that shows, see {@link BodyFollower}; heights. */
     private static final double STATED = 0.033;

@@ -124,10 +124,11 @@ class RodCommandTest {
                 c.dropSeconds(),
                 c.putDown(),
                 c.rushedFlat(),
-                c.tipDrop());
+                c.tipDrop(),
+                null);
         CameraSpec camera =
                 new CameraSpec(960, 540, 0, 30, 30, 0.002, 770, 8.5, 1.5, 0, 1.2, 2.4, 0, 0, 1, 0, 3_000_000);
-        SceneSpec open = new SceneSpec(SceneSpec.Bank.OPEN, SceneSpec.Light.OVERCAST, 0, 0, 0, false, 0);
+        SceneSpec open = SceneSpec.alone(SceneSpec.Bank.OPEN, SceneSpec.Light.OVERCAST, 0, 0, 0, false, 0);
         return new Scenario(
                 "still",
                 8,

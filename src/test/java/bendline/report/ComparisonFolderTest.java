@@ -3,6 +3,7 @@ package bendline.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bendline.analysis.Progress;
+import bendline.body.Faces;
 import bendline.compare.Cast;
 import bendline.compare.CastSet;
 import bendline.compare.Comparer;
@@ -14,25 +15,34 @@ import bendline.compare.SessionTrend.Outing;
 import bendline.compare.StillAir;
 import bendline.footage.ClipInfo;
 import bendline.footage.Footage;
+import bendline.footage.PictureReader;
+import bendline.geometry.Point;
 import bendline.stroke.Measure;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class ComparisonFolderTest {
+
+    /** One face as large as the picture in every frame. */
+    private static final Faces EVERYWHERE =
+            new Faces(Collections.nCopies(2000, List.of(new Faces.Spot(new Point(300, 200), 2000))));
 
     @TempDir
     private static Path temp;
@@ -49,7 +59,7 @@ class ComparisonFolderTest {
         comparison = compared(read);
         out = temp.resolve("out");
         List<ReadCast> six = List.of(read, read, read, read, read, read);
-        new ComparisonFolder().write(comparison, six, six, out, Progress.SILENT);
+        new ComparisonFolder(film -> EVERYWHERE).write(comparison, six, six, out, Progress.SILENT);
         german = new ComparisonPage(
                         comparison,
                         new ComparisonPictures(List.of(), List.of(), List.of(), List.of(), "", "", false),
@@ -77,6 +87,34 @@ class ComparisonFolderTest {
                 new Measure("tempo", "Tempo", "1", 4 + 0.1 * (number % 6), 0.1, "made up"),
                 new Measure("ringHz", "Ring", "Hz", 4.0 + number, 0.1, "made up"));
         return new Cast(name, c.turn(), c.conditions(), null, c.distance(), measures);
+    }
+
+    /** What a veil over the whole picture leaves are a few soft fields: no two pixels side by side in it differ much. */
+    @Test
+    void facesAreCoveredInTheStripsAndInTheClip() throws IOException {
+        for (String set : List.of("a", "b")) {
+            soft(ImageIO.read(out.resolve("frames/" + set + "+0000ms.png").toFile()));
+        }
+        try (PictureReader reader =
+                Footage.open(out.resolve("side-by-side.mp4")).pictures()) {
+            for (int i = 0; i < 100; i++) {
+                reader.next();
+            }
+            BufferedImage both = reader.next().image();
+            soft(both.getSubimage(40, 0, 560, 400));
+        }
+    }
+
+    private static void soft(BufferedImage image) {
+        int sharp = 0;
+        for (int y = 0; y < image.getHeight(); y++) {
+            for (int x = 1; x < image.getWidth(); x++) {
+                int step = (image.getRGB(x, y) & 255) - (image.getRGB(x - 1, y) & 255);
+                sharp += Math.abs(step) > 12 ? 1 : 0;
+            }
+        }
+        // The picture's own edge in the panel is sharp.
+        assertThat(sharp).isLessThan(3 * image.getHeight());
     }
 
     @Test
