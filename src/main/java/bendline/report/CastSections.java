@@ -172,7 +172,8 @@ final class CastSections {
         html.close().close().open("tbody");
         for (Measure m : known) {
             html.open("tr").leaf("th", Words.capital(m.label()), "scope", "row");
-            html.leaf("td", Words.measured(m), "class", "number").leaf("td", EventWords.spoken(m.basis()), "class", "basis");
+            html.leaf("td", Words.measured(m), "class", "number")
+                    .leaf("td", EventWords.spoken(m.basis()), "class", "basis");
             html.close();
         }
         html.close().close().close().close();

@@ -50,8 +50,7 @@ public final class ComparisonFolder {
             Files.createDirectory(in.resolve("frames"));
             Files.writeString(in.resolve("comparison.json"), new ComparisonJson().write(comparison));
             ComparisonPictures pictures = pictures(comparison, films.a(), films.b(), in, progress);
-            Files.writeString(
-                    in.resolve("comparison.html"), new ComparisonPage(comparison, pictures, reader).write());
+            Files.writeString(in.resolve("comparison.html"), new ComparisonPage(comparison, pictures, reader).write());
             folder.publish();
         }
     }

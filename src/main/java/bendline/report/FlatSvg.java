@@ -65,17 +65,18 @@ final class FlatSvg {
 
     /** The drawing as one element. */
     String write(Element root) {
-        children(root, INITIAL);
+        Map<String, String> given = with(INITIAL, root.getAttributes());
+        given.keySet().retainAll(INITIAL.keySet());
+        children(root, given);
         StringBuilder out = new StringBuilder(Words.of(
                 "<svg id=\"%s\" xmlns=\"http://www.w3.org/2000/svg\" width=\"%d\" height=\"%d\" viewBox=\"0 0 %d %d\""
                         + " font-family=\"sans-serif\" font-size=\"13px\" role=\"img\" aria-labelledby=\"%s-title\">",
                 sheet.id(), sheet.width(), sheet.height(), sheet.width(), sheet.height(), sheet.id()));
-        out.append(Words.of(
-                "<title id=\"%s-title\">%s</title>", sheet.id(), Html.escaped(sheet.title())));
+        out.append(Words.of("<title id=\"%s-title\">%s</title>", sheet.id(), Html.escaped(sheet.title())));
         if (!used.isEmpty()) {
             out.append("<defs>");
-            used.forEach(id -> out.append(
-                    Words.of("<clipPath id=\"%s\"><path d=\"%s\"/></clipPath>", id, clips.get(id))));
+            used.forEach(
+                    id -> out.append(Words.of("<clipPath id=\"%s\"><path d=\"%s\"/></clipPath>", id, clips.get(id))));
             out.append("</defs>");
         }
         return out.append(shapes).append("</svg>").toString();
@@ -139,7 +140,11 @@ final class FlatSvg {
             }
         });
         if (e.hasChildNodes()) {
-            shapes.append('>').append(Html.escaped(e.getTextContent())).append("</").append(tag).append('>');
+            shapes.append('>')
+                    .append(Html.escaped(e.getTextContent()))
+                    .append("</")
+                    .append(tag)
+                    .append('>');
         } else {
             shapes.append("/>");
         }
@@ -170,8 +175,7 @@ final class FlatSvg {
     /** A clip along the edge of the sheet cuts nothing. */
     private boolean clipped(String url) {
         String id = url.replaceAll("url\\(#(.*)\\)", "$1");
-        String whole = Words.of(
-                "M0 0L%1$d 0L%1$d %2$dL0 %2$dL0 0Z", sheet.width(), sheet.height());
+        String whole = Words.of("M0 0L%1$d 0L%1$d %2$dL0 %2$dL0 0Z", sheet.width(), sheet.height());
         boolean cuts = clips.containsKey(id) && !whole.equals(clips.get(id));
         if (cuts) {
             used.add(id);

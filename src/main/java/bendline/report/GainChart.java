@@ -137,7 +137,12 @@ final class GainChart {
         StringBuilder line = new StringBuilder();
         for (String word : text.split(" ", -1)) {
             // A tenth is kept free: the reader's font may be wider than ours.
-            if (line.length() > 0 && 1.1 * size.font().getStringBounds(line + " " + word, context).getWidth() > size.width()) {
+            if (line.length() > 0
+                    && 1.1
+                                    * size.font()
+                                            .getStringBounds(line + " " + word, context)
+                                            .getWidth()
+                            > size.width()) {
                 out.add(line.toString());
                 line.setLength(0);
             }

@@ -63,8 +63,11 @@ final class MarkedClip implements AutoCloseable {
         double step = analysis.info().medianStepSeconds();
         double rate = Math.max(1, Math.min(1000, 1 / step));
         int bits = (int) Math.max(1e6, Math.min(4e7, BITS_PER_PIXEL * width * height * Math.min(rate, 60)));
-        this.writer =
-                new BesideWriter(new ClipWriter(file, width, height, ClipWriterSettings.of(rate, bits).inHaste()), width, height);
+        this.writer = new BesideWriter(
+                new ClipWriter(
+                        file, width, height, ClipWriterSettings.of(rate, bits).inHaste()),
+                width,
+                height);
     }
 
     /** Adds the next frame. */

@@ -66,8 +66,8 @@ public final class TrendFolder {
                         " The chance that a session's mean then reaches %s is about %.0f %%.",
                         value(target), 100 * f.chance())
                 : "";
-        return "For " + reader.date(f.day()) + ", " + f.says() + ": " + value(f.value()) + ", in 19 of 20 such forecasts between "
-                + value(f.low()) + " and " + value(f.high()) + "." + chance;
+        return "For " + reader.date(f.day()) + ", " + f.says() + ": " + value(f.value())
+                + ", in 19 of 20 such forecasts between " + value(f.low()) + " and " + value(f.high()) + "." + chance;
     }
 
     private String value(double v) {

@@ -104,7 +104,9 @@ class ComparisonFolderTest {
 
     @Test
     void thePageWritesNumbersAsItsReaderDoes() throws IOException {
-        assertThat(Files.readString(out.resolve("comparison.html"))).contains("(99.8 %)").doesNotContain("oz)");
+        assertThat(Files.readString(out.resolve("comparison.html")))
+                .contains("(99.8 %)")
+                .doesNotContain("oz)");
         assertThat(german.replace('\u00a0', ' '))
                 .contains("(99,8 %)", "90 g (3,2 oz) in A, 60 g (2,1 oz) in B", "<title>held &amp; &lt;low&gt; against")
                 .doesNotContain("(99.8 %)");
@@ -124,7 +126,9 @@ class ComparisonFolderTest {
         folder.write(temp.resolve("trend"), new Reader(Locale.GERMANY, true));
         String page = Files.readString(temp.resolve("trend/trend.html")).replace('\u00a0', ' ');
         // 65.5 m are 71.63 yd of 0.9144 m.
-        assertThat(page).contains("For 01.08.2026", "65,5 m (71,6 yd)", "day 1.4").doesNotContain("65.5 m");
+        assertThat(page)
+                .contains("For 01.08.2026", "65,5 m (71,6 yd)", "day 1.4")
+                .doesNotContain("65.5 m");
         assertThat(String.join("\n", folder.lines()).replace('\u00a0', ' '))
                 .contains("For 2026-08-01", "65.5 m")
                 .doesNotContain("yd");

@@ -86,7 +86,8 @@ class SvgSheetTest {
         });
         assertThat(svg)
                 .contains("<text fill=\"rgb(28,43,46)\" font-weight=\"bold\" x=\"10\" y=\"20\">Butt &lt; 90°</text>")
-                .contains("<line stroke=\"rgb(166,61,16)\" stroke-linecap=\"square\" x1=\"0\" x2=\"10\" y1=\"0\" y2=\"10\"/>")
+                .contains(
+                        "<line stroke=\"rgb(166,61,16)\" stroke-linecap=\"square\" x1=\"0\" x2=\"10\" y1=\"0\" y2=\"10\"/>")
                 .contains("<title id=\"sheet-title\">Pull &amp; &lt;bend&gt;</title>")
                 .doesNotContain("<g", "<!--", "<defs");
     }
