@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Writes a silent MP4 that browsers and phones play: H.264, 4:2:0, index first, each frame at the time given, none dropped.
- * The same frames give the same bytes. Not thread-safe. The file is whole only after {@link #close()}.
+ * The same frames give the same bytes, but for those written in haste. Not thread-safe. The file is whole only after {@link #close()}.
  */
 public final class ClipWriter implements AutoCloseable {
 

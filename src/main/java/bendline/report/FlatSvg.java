@@ -65,7 +65,9 @@ final class FlatSvg {
 
     /** The drawing as one element. */
     String write(Element root) {
-        children(root, INITIAL);
+        Map<String, String> given = with(INITIAL, root.getAttributes());
+        given.keySet().retainAll(INITIAL.keySet());
+        children(root, given);
         StringBuilder out = new StringBuilder(Words.of(
                 "<svg id=\"%s\" xmlns=\"http://www.w3.org/2000/svg\" width=\"%d\" height=\"%d\" viewBox=\"0 0 %d %d\""
                         + " font-family=\"sans-serif\" font-size=\"13px\" role=\"img\" aria-labelledby=\"%s-title\">",
