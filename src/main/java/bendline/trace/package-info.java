@@ -18,6 +18,9 @@
  *       of a clip is else part of the background there.
  *   <li>The tip is where the blank ends on its own line; the rod's one length and the hands' smooth way put back tips that
  *       were cut short, and tell which are hidden ({@link bendline.trace.HiddenTips}, {@link bendline.trace.TipAnchor}).
+ *   <li>Once the caster's body was followed, the rod is as long as from the fist on it to the tip ({@link bendline.trace.HeldLength});
+ *       curves that the hand there can't hold are dropped, and tips cut short for long, which the rod alone can't tell, are put where
+ *       hand and length say ({@link bendline.trace.Grasp}, {@link bendline.trace.HandPath}).
  *   <li>The rig is the compact thing that keeps to the drop's circle round the tip until it flies.
  *   <li>Marks check the rod that was found, or start a follower that needs no background: between them a line of one
  *       contrast is looked for, and from frame to frame, in the pictures as they were taken, where it has shifted, turned and
@@ -56,8 +59,9 @@
  * won with two short curves. It cost more than all scouting of curves. Not measured on clips on which no place is found without it.
  *
  * <p>Known weakness: a tip of the sky's own brightness and a blank of the foliage's own look are cut short; line that runs out
- * straight on from the tip after the release can be taken for more of the rod; the handle below the upper hand, where it shows, makes the
- * rod look longer than it is from hand to tip.
+ * straight on from the tip after the release can be taken for more of the rod; where nobody could be followed, the handle below the upper
+ * hand makes the rod look longer than it is from hand to tip; laid far back behind the head, a drawn figure's hand was seen a
+ * fist's breadth off, so that tips cut there stayed cut.
  */
 @NullMarked
 package bendline.trace;
