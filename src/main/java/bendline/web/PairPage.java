@@ -73,22 +73,36 @@ final class PairPage {
         html.open("table", "class", "measured").open("thead").open("tr");
         html.leaf("th", "Measure", "scope", "col")
                 .leaf("th", "A", "scope", "col")
-                .leaf("th", "B", "scope", "col");
+                .leaf("th", "B", "scope", "col")
+                .leaf("th", "B against A", "scope", "col");
         html.close().close().open("tbody");
         for (Measure m : a.measures()) {
             Measure other = others.get(m.id());
             if (m.value() != null && other != null && other.value() != null) {
                 html.open("tr").leaf("th", m.label(), "scope", "row");
                 html.leaf("td", "A: " + words(m), "class", "number");
-                html.leaf("td", "B: " + words(other), "class", "number").close();
+                html.leaf("td", "B: " + words(other), "class", "number");
+                html.leaf("td", difference(m, other), "class", "number").close();
             }
         }
         return html.close().close();
     }
 
+    /** How much larger it is in B, with what both leave open together. */
+    private static String difference(Measure a, Measure b) {
+        double by = Objects.requireNonNull(b.value()) - Objects.requireNonNull(a.value());
+        double sd = Math.hypot(a.plusMinus(), b.plusMinus());
+        String more = number(Math.abs(by)) + (Double.isFinite(sd) ? " ± " + number(sd) : "") + unit(a);
+        return (by < 0 ? "B − A: −" : "B − A: +") + more;
+    }
+
+    private static String unit(Measure m) {
+        return m.unit().equals("1") ? "" : " " + m.unit().replace("deg", "°");
+    }
+
     private static String words(Measure m) {
         String sd = Double.isFinite(m.plusMinus()) ? " ± " + number(m.plusMinus()) : "";
-        return number(Objects.requireNonNull(m.value())) + sd + (m.unit().equals("1") ? "" : " " + m.unit());
+        return number(Objects.requireNonNull(m.value())) + sd + unit(m);
     }
 
     private static String number(double v) {
