@@ -8,6 +8,7 @@ import bendline.report.Reader;
 import bendline.stroke.Measure;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
@@ -16,6 +17,7 @@ import java.util.Objects;
 final class PairPage {
 
     private static final MathContext DIGITS = new MathContext(3);
+    private static final MathContext TWO = new MathContext(2);
 
     private PairPage() {}
 
@@ -92,8 +94,7 @@ final class PairPage {
     private static String difference(Measure a, Measure b) {
         double by = Objects.requireNonNull(b.value()) - Objects.requireNonNull(a.value());
         double sd = Math.hypot(a.plusMinus(), b.plusMinus());
-        String more = number(Math.abs(by)) + (Double.isFinite(sd) ? " ± " + number(sd) : "") + unit(a);
-        return (by < 0 ? "B − A: −" : "B − A: +") + more;
+        return (by < 0 ? "B − A: −" : "B − A: +") + number(Math.abs(by), sd) + unit(a);
     }
 
     private static String unit(Measure m) {
@@ -101,13 +102,17 @@ final class PairPage {
     }
 
     private static String words(Measure m) {
-        String sd = Double.isFinite(m.plusMinus()) ? " ± " + number(m.plusMinus()) : "";
-        return number(Objects.requireNonNull(m.value())) + sd + unit(m);
+        return number(Objects.requireNonNull(m.value()), m.plusMinus()) + unit(m);
     }
 
-    private static String number(double v) {
-        return Double.isFinite(v)
-                ? new BigDecimal(v).round(DIGITS).stripTrailingZeros().toPlainString()
-                : "not told";
+    /** As many decimals as the uncertainty has with two digits. */
+    private static String number(double value, double sd) {
+        if (!Double.isFinite(sd) || sd <= 0) {
+            return new BigDecimal(value).round(DIGITS).stripTrailingZeros().toPlainString();
+        }
+        BigDecimal open = new BigDecimal(sd).round(TWO);
+        int decimals = Math.max(0, open.scale());
+        return new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString() + " ± "
+                + open.setScale(decimals, RoundingMode.HALF_EVEN).toPlainString();
     }
 }
