@@ -62,8 +62,7 @@ final class MarkCheck {
         if (EventKind.of(moment).isEmpty()) {
             throw wrong(
                     "There is no moment \"%s\" to be marked; the moments are %s.",
-                    moment,
-                    Arrays.stream(EventKind.values()).map(EventKind::id).collect(Collectors.joining(", ")));
+                    moment, Arrays.stream(EventKind.values()).map(EventKind::id).collect(Collectors.joining(", ")));
         }
     }
 

@@ -30,8 +30,7 @@ public final class ClipSetup {
     }
 
     private static Setup of(Kit k) {
-        return new Setup(
-                k.rodLengthM(), k.freeLengthM(), k.dropM(), kilograms(k.rigLoadedG()), null, null, List.of());
+        return new Setup(k.rodLengthM(), k.freeLengthM(), k.dropM(), kilograms(k.rigLoadedG()), null, null, List.of());
     }
 
     /** What counts of the corrections: one mark a frame for parts, later ones over earlier ones; then moments as they were made. */

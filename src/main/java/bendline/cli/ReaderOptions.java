@@ -15,9 +15,7 @@ final class ReaderOptions {
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
 
-    @Option(
-            names = "--yards",
-            description = "Put yards, feet, ounces and pounds beside the metric units in sentences.")
+    @Option(names = "--yards", description = "Put yards, feet, ounces and pounds beside the metric units in sentences.")
     private boolean yards;
 
     @Option(

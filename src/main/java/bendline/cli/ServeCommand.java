@@ -61,8 +61,9 @@ final class ServeCommand implements Callable<Integer> {
             names = "--pictures-gb",
             paramLabel = "GB",
             defaultValue = "10",
-            description = "How much the pictures to step through may take on the disk altogether; those not looked at for"
-                    + " longest go first, and are made again when they are asked for. Usual: 10.")
+            description =
+                    "How much the pictures to step through may take on the disk altogether; those not looked at for"
+                            + " longest go first, and are made again when they are asked for. Usual: 10.")
     private double picturesGigabytes;
 
     @Mixin

@@ -44,7 +44,8 @@ public record FollowedClip(int width, int height, List<Double> times, List<Map<E
                 }
                 casts.add(moments);
             }
-            return new FollowedClip(root.path("width").asInt(), root.path("height").asInt(), times, casts);
+            return new FollowedClip(
+                    root.path("width").asInt(), root.path("height").asInt(), times, casts);
         } catch (IOException e) {
             throw new UncheckedIOException("what was followed could not be read", e);
         }

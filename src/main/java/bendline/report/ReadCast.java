@@ -67,8 +67,7 @@ public record ReadCast(
 
     /** The same under the name by which people know it. */
     public ReadCast as(String name) {
-        return new ReadCast(
-                folder, clip, number, of, castsTo, picture, setup, events, measures, track, name);
+        return new ReadCast(folder, clip, number, of, castsTo, picture, setup, events, measures, track, name);
     }
 
     /** A name for people: what they call it, else the folder, and the cast's number where the clip holds several. */

@@ -105,7 +105,9 @@ public final class TrendFolder {
             html.open("figure", "class", "chart");
             for (ChartSize size : ChartSize.values()) {
                 String svg = new TrendChart(trend, ahead, target).svg(size, "trend-" + size.id(), trend.label());
-                html.open("div", "class", size.id()).raw(Palette.themed(reader.drawn(svg))).close();
+                html.open("div", "class", size.id())
+                        .raw(Palette.themed(reader.drawn(svg)))
+                        .close();
             }
             html.leaf(
                     "figcaption",

@@ -62,9 +62,7 @@ final class ClipPages {
     }
 
     boolean sees(Visitor v, Clip c) {
-        return v.seesAll()
-                || owns(v, c)
-                || membership.sharedWith(c.id()).contains(v.personId());
+        return v.seesAll() || owns(v, c) || membership.sharedWith(c.id()).contains(v.personId());
     }
 
     /** Clips that the visitor may see with their casts, the newest first. */

@@ -16,7 +16,8 @@ final class Drawing {
     /** Whether a text is a drawing, or nothing. */
     static boolean isOne(String text) {
         String[] points = text.strip().split(" ");
-        boolean written = List.of(points).stream().allMatch(p -> POINTS.matcher(p).matches());
+        boolean written =
+                List.of(points).stream().allMatch(p -> POINTS.matcher(p).matches());
         return text.isEmpty() || (written && (points.length == 2 || points.length == 3));
     }
 

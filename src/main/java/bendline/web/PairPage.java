@@ -21,8 +21,7 @@ final class PairPage {
 
     private PairPage() {}
 
-    static String write(
-            Visitor v, Map.Entry<Entry, ReadCast> a, Map.Entry<Entry, ReadCast> b, Reader reader) {
+    static String write(Visitor v, Map.Entry<Entry, ReadCast> a, Map.Entry<Entry, ReadCast> b, Reader reader) {
         return Page.of("Two casts", v, "pair.js", html -> {
             html.leaf("h1", "Two casts, locked at the release");
             html.leaf("p", "Loading …", "id", "says", "role", "status", "class", "kicker");

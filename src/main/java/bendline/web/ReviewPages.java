@@ -186,7 +186,8 @@ final class ReviewPages {
             throw new io.javalin.http.ForbiddenResponse("A coach sets drills.");
         }
         String forWhom = desk.entries(c).get(0).session().personId();
-        return new Drill(UUID.randomUUID().toString(), forWhom, words, LocalDate.now().toString(), null);
+        return new Drill(
+                UUID.randomUUID().toString(), forWhom, words, LocalDate.now().toString(), null);
     }
 
     void drillDone(Context ctx) {

@@ -128,7 +128,8 @@ final class Uploads {
         if (length > settings.mostBytes()) {
             throw new HttpResponseException(
                     413,
-                    "That clip is larger than the " + Room.words(settings.mostBytes()) + " this book takes; cut it shorter.");
+                    "That clip is larger than the " + Room.words(settings.mostBytes())
+                            + " this book takes; cut it shorter.");
         }
         long open = arrivals.uploads().stream()
                 .filter(u ->

@@ -23,8 +23,8 @@ import org.jspecify.annotations.Nullable;
 /** The program as a place to go to with a browser. Runs until it is closed. */
 public final class WebServer implements AutoCloseable {
 
-    private static final Set<String> SHEETS =
-            Set.of("web.css", "upload.js", "progress.js", "review.js", "timeline.js", "sketch.js", "pair.js", "mark.svg");
+    private static final Set<String> SHEETS = Set.of(
+            "web.css", "upload.js", "progress.js", "review.js", "timeline.js", "sketch.js", "pair.js", "mark.svg");
 
     private final ServeSettings settings;
     private final Javalin app;

@@ -55,8 +55,7 @@ public final class Workbench {
     public static void run(BufferedReader in, PrintWriter out, ReportOptions look) throws IOException {
         ProcessHandle.current()
                 .parent()
-                .ifPresent(
-                        p -> p.onExit().thenRun(() -> Runtime.getRuntime().halt(1)));
+                .ifPresent(p -> p.onExit().thenRun(() -> Runtime.getRuntime().halt(1)));
         new Workbench(in, out, look).work();
     }
 
@@ -66,8 +65,7 @@ public final class Workbench {
             return;
         }
         Order order = Order.parse(first);
-        try (ClipSession session =
-                new Analyser().open(Footage.open(order.clip()), order.known(), progress())) {
+        try (ClipSession session = new Analyser().open(Footage.open(order.clip()), order.known(), progress())) {
             followed(session.analysis(), order.followed());
             write(session.analysis(), order);
             pictures(session.analysis(), order.frames());

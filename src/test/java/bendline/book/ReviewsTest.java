@@ -62,7 +62,8 @@ class ReviewsTest {
     }
 
     private Correction correction(String id, double seconds, String part, @Nullable Double x) {
-        return new Correction(id, clip.id(), seconds, part, x, x, null, "2026-06-01T08:00:0" + id.charAt(1) + "Z", null);
+        return new Correction(
+                id, clip.id(), seconds, part, x, x, null, "2026-06-01T08:00:0" + id.charAt(1) + "Z", null);
     }
 
     @Test
@@ -86,7 +87,21 @@ class ReviewsTest {
     void kitAndWindOfTheBookReachAComparison() {
         Session session = book.session(BookTest.day("2026-05-03"));
         Kit kit = book.kit(new Kit(
-                "k1", "hollin 390", "Heron 390", 3.9, null, 0.8, null, "0.10 braid", null, null, null, 85.0, null, null, ""));
+                "k1",
+                "hollin 390",
+                "Heron 390",
+                3.9,
+                null,
+                0.8,
+                null,
+                "0.10 braid",
+                null,
+                null,
+                null,
+                85.0,
+                null,
+                null,
+                ""));
         Throw plain = BookTest.cast(session, clip);
         book.add(new Throw(
                 "", plain.sessionId(), 0, clip.id(), 1, kit.id(), null, 62.5, "17 wraps", 1.0, null, null, "", ""));

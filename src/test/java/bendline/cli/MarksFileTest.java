@@ -27,7 +27,8 @@ class MarksFileTest {
 
     @Test
     void aLineIsAPlaceSomethingHiddenOrAMoment() throws IOException {
-        assertThat(MarksFile.read(file("seconds,part,x,y\n3.2,tip,812.5,220\n 3.2 , grip, 640, 700\n4,Rig,,\n3.5,release,,\n")))
+        assertThat(MarksFile.read(
+                        file("seconds,part,x,y\n3.2,tip,812.5,220\n 3.2 , grip, 640, 700\n4,Rig,,\n3.5,release,,\n")))
                 .containsExactly(
                         new Mark(3.2, Map.of(Part.TIP, new Point(812.5, 220)), Set.of()),
                         new Mark(3.2, Map.of(Part.GRIP, new Point(640, 700)), Set.of()),
@@ -36,7 +37,8 @@ class MarksFileTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"3.2,hat,1,2", "soon,tip,1,2", "3.2,tip,1,", "3.2,tip,left,2", "3.2,tip", "3.2,release,1,2"})
+    @ValueSource(
+            strings = {"3.2,hat,1,2", "soon,tip,1,2", "3.2,tip,1,", "3.2,tip,left,2", "3.2,tip", "3.2,release,1,2"})
     void aLineThatCantBeReadIsNamed(String line) throws IOException {
         Path file = file("seconds,part,x,y\n1,tip,1,2\n" + line + "\n");
         assertThatThrownBy(() -> MarksFile.read(file))

@@ -94,8 +94,7 @@ class ComparisonFolderTest {
 
     @Test
     void itIsWrittenAsItsReaderWritesNumbers() {
-        ComparisonPictures none =
-                new ComparisonPictures(List.of(), List.of(), List.of(), List.of(), "", "", false);
+        ComparisonPictures none = new ComparisonPictures(List.of(), List.of(), List.of(), List.of(), "", "", false);
         String page = new ComparisonPage(comparison, none, new Reader(Locale.GERMANY, true)).write();
         assertThat(page)
                 .contains("90\u00a0g (3,2\u00a0oz) in A, 60\u00a0g (2,1\u00a0oz) in B.")

@@ -138,7 +138,8 @@ class GivenMomentsTest {
 
     @Test
     void onlyAnOrderThatCanBeIsTakenFromAPerson() {
-        Map<EventKind, Double> told = Map.of(EventKind.FORWARD_START, 2.0, EventKind.RELEASE, 2.4, EventKind.STOP, 2.38);
+        Map<EventKind, Double> told =
+                Map.of(EventKind.FORWARD_START, 2.0, EventKind.RELEASE, 2.4, EventKind.STOP, 2.38);
         assertThat(EventKind.RELEASE.against(told, 1.9)).contains(EventKind.FORWARD_START);
         assertThat(EventKind.FORWARD_START.against(told, 2.4)).isPresent();
         assertThat(EventKind.RELEASE.against(told, 2.3)).as("before the stop").isEmpty();

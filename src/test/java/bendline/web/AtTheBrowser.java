@@ -68,8 +68,7 @@ abstract class AtTheBrowser {
     }
 
     static double release() {
-        return Double.parseDouble(
-                browser.find("#curves .mark[data-id=release]").getAttribute("aria-valuenow"));
+        return Double.parseDouble(browser.find("#curves .mark[data-id=release]").getAttribute("aria-valuenow"));
     }
 
     static void followedAnew(String since) {

@@ -102,7 +102,8 @@ final class Browser implements AutoCloseable {
 
     private Rectangle onScreen(WebElement e) {
         List<?> b = (List<?>) driver.executeScript(
-                "const b = arguments[0].getBoundingClientRect(); return [b.x, b.y, b.width, b.height].map(Math.round)", e);
+                "const b = arguments[0].getBoundingClientRect(); return [b.x, b.y, b.width, b.height].map(Math.round)",
+                e);
         int[] n = b.stream().mapToInt(v -> ((Number) v).intValue()).toArray();
         return new Rectangle(n[0], n[1], n[3], n[2]);
     }

@@ -149,9 +149,9 @@ class BrowserTest extends AtTheBrowser {
         String version = version();
         browser.finger("#over .o-tip", 24, 0);
         followedAnew(version);
-        double scale = 640.0 / ((Number) browser.driver.executeScript(
-                        "return document.getElementById('stage').clientWidth"))
-                .doubleValue();
+        double scale = 640.0
+                / ((Number) browser.driver.executeScript("return document.getElementById('stage').clientWidth"))
+                        .doubleValue();
         assertThat(tipX()).as("as far as the finger went").isBetween(before + 23 * scale, before + 25 * scale);
 
         double release = release();
@@ -243,7 +243,10 @@ class BrowserTest extends AtTheBrowser {
         assertThat(says()).isEqualTo("0.02 s after the release");
         assertThat(browser.driver.executeScript("return document.querySelectorAll('.lay .o-blank').length"))
                 .isEqualTo(2L);
-        assertThat(browser.find("table.measured").getText()).as("the same cast twice").contains("B − A: +0.00 ± 0.").doesNotContain("B − A: −");
+        assertThat(browser.find("table.measured").getText())
+                .as("the same cast twice")
+                .contains("B − A: +0.00 ± 0.")
+                .doesNotContain("B − A: −");
         browser.isFitForAll("pair");
     }
 

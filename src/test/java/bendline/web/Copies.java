@@ -36,10 +36,9 @@ final class Copies {
 
     /** One more cast of another day, with its wind and rod. */
     void add(String day, double windMps, String rod) throws IOException {
-        Session session =
-                book.session(new Session(day, day, "2026-06-01", null, null, null, windMps, 180.0, null, ""));
-        Kit kit = book.kit(
-                new Kit(rod, rod, rod, null, null, null, null, null, null, null, null, null, null, null, ""));
+        Session session = book.session(new Session(day, day, "2026-06-01", null, null, null, windMps, 180.0, null, ""));
+        Kit kit =
+                book.kit(new Kit(rod, rod, rod, null, null, null, null, null, null, null, null, null, null, null, ""));
         add(session.id(), kit.id());
     }
 

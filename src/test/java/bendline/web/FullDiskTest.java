@@ -23,8 +23,8 @@ class FullDiskTest {
 
     /** A workbench that ends at once: what is analysed doesn't matter here. */
     private ServeSettings settings() {
-        List<String> workbench = List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-version");
+        List<String> workbench =
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-version");
         return new ServeSettings(
                 temp.resolve("book"), 0, false, false, 2_000_000_000, 1_000_000, Reader.PLAIN, workbench, "test");
     }
