@@ -43,7 +43,7 @@ public final class BookCasts {
         }
         List<ReadCast> casts = new AnalysisReader().read(folder);
         int at = e.cast().clipCast() - 1;
-        return at < casts.size() ? Optional.of(casts.get(at)) : Optional.empty();
+        return at < casts.size() ? Optional.of(casts.get(at).as(e.name())) : Optional.empty();
     }
 
     /** The cast with all that is written down around it. */

@@ -92,7 +92,8 @@ public final class AnalysisReader {
                 SetupJson.read(root.path("setup")),
                 events,
                 measures,
-                track);
+                track,
+                null);
     }
 
     private static Event event(EventKind kind, JsonNode e) {

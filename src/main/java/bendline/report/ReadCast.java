@@ -28,6 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param events every kind, known or not
  * @param measures every measure, known or not
  * @param track frame by frame
+ * @param knownAs what people call it; null where they go by its folder
  */
 public record ReadCast(
         Path folder,
@@ -39,7 +40,8 @@ public record ReadCast(
         Setup setup,
         Map<EventKind, Event> events,
         List<Measure> measures,
-        CastTrack track) {
+        CastTrack track,
+        @Nullable String knownAs) {
 
     /**
      * What a clip is.
@@ -63,8 +65,16 @@ public record ReadCast(
         return e == null || e.seconds() == null ? Double.NaN : e.seconds();
     }
 
-    /** A name for people: the folder, and the cast's number where the clip holds several. */
+    /** The same under the name by which people know it. */
+    public ReadCast as(String name) {
+        return new ReadCast(folder, clip, number, of, castsTo, picture, setup, events, measures, track, name);
+    }
+
+    /** A name for people: what they call it, else the folder, and the cast's number where the clip holds several. */
     public String name() {
+        if (knownAs != null) {
+            return knownAs;
+        }
         String base = folder.getFileName() == null
                 ? folder.toString()
                 : folder.getFileName().toString();

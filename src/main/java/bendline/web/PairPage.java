@@ -8,6 +8,7 @@ import bendline.report.Reader;
 import bendline.stroke.Measure;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
@@ -16,6 +17,7 @@ import java.util.Objects;
 final class PairPage {
 
     private static final MathContext DIGITS = new MathContext(3);
+    private static final MathContext TWO = new MathContext(2);
 
     private PairPage() {}
 
@@ -72,27 +74,44 @@ final class PairPage {
         html.open("table", "class", "measured").open("thead").open("tr");
         html.leaf("th", "Measure", "scope", "col")
                 .leaf("th", "A", "scope", "col")
-                .leaf("th", "B", "scope", "col");
+                .leaf("th", "B", "scope", "col")
+                .leaf("th", "B against A", "scope", "col");
         html.close().close().open("tbody");
         for (Measure m : a.measures()) {
             Measure other = others.get(m.id());
             if (m.value() != null && other != null && other.value() != null) {
                 html.open("tr").leaf("th", m.label(), "scope", "row");
                 html.leaf("td", "A: " + words(m), "class", "number");
-                html.leaf("td", "B: " + words(other), "class", "number").close();
+                html.leaf("td", "B: " + words(other), "class", "number");
+                html.leaf("td", difference(m, other), "class", "number").close();
             }
         }
         return html.close().close();
     }
 
-    private static String words(Measure m) {
-        String sd = Double.isFinite(m.plusMinus()) ? " ± " + number(m.plusMinus()) : "";
-        return number(Objects.requireNonNull(m.value())) + sd + (m.unit().equals("1") ? "" : " " + m.unit());
+    /** How much larger it is in B, with what both leave open together. */
+    private static String difference(Measure a, Measure b) {
+        double by = Objects.requireNonNull(b.value()) - Objects.requireNonNull(a.value());
+        double sd = Math.hypot(a.plusMinus(), b.plusMinus());
+        return (by < 0 ? "B − A: −" : "B − A: +") + number(Math.abs(by), sd) + unit(a);
     }
 
-    private static String number(double v) {
-        return Double.isFinite(v)
-                ? new BigDecimal(v).round(DIGITS).stripTrailingZeros().toPlainString()
-                : "not told";
+    private static String unit(Measure m) {
+        return m.unit().equals("1") ? "" : " " + m.unit().replace("deg", "°");
+    }
+
+    private static String words(Measure m) {
+        return number(Objects.requireNonNull(m.value()), m.plusMinus()) + unit(m);
+    }
+
+    /** As many decimals as the uncertainty has with two digits. */
+    private static String number(double value, double sd) {
+        if (!Double.isFinite(sd) || sd <= 0) {
+            return new BigDecimal(value).round(DIGITS).stripTrailingZeros().toPlainString();
+        }
+        BigDecimal open = new BigDecimal(sd).round(TWO);
+        int decimals = Math.max(0, open.scale());
+        return new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString() + " ± "
+                + open.setScale(decimals, RoundingMode.HALF_EVEN).toPlainString();
     }
 }

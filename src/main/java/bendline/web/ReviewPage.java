@@ -27,10 +27,10 @@ final class ReviewPage {
             html.leaf("p", "Loading …", "id", "says", "role", "status", "class", "kicker");
             html.open("div", "class", "desk").open("div", "class", "film");
             stage(html);
-            steps(html);
-            html.leaf("div", "", "id", "moments", "role", "group", "aria-label", "Moments of the cast");
             html.raw("<svg id=\"curves\" role=\"group\" aria-label=\"Time line: bend and butt angle, with the moments\""
                     + "></svg>\n");
+            steps(html);
+            html.leaf("div", "", "id", "moments", "role", "group", "aria-label", "Moments of the cast");
             html.leaf(
                     "p",
                     "Solid: bend, % shorter from hand to tip. Dashed: butt angle, 0° forward and level, 90° up. Numbers: the"

@@ -155,7 +155,9 @@ function choose(id) {
 
 async function put(id, frame) {
   show(frame);
-  if (await post(home + '/corrections', { seconds: data.times[frame], part: id })) says.textContent = 'Reading the cast from your mark …';
+  const kept = await post(home + '/corrections', { seconds: data.times[frame], part: id });
+  if (kept) says.textContent = 'Reading the cast from your mark …';
+  return kept;
 }
 
 function play() {

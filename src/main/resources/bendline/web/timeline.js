@@ -14,7 +14,7 @@ function el(name, attributes, into, text) {
 
 /**
  * @param svg where it is drawn
- * @param hooks show(frame), put(id, frame), picked(id), mayMove
+ * @param hooks show(frame), put(id, frame) that promises whether it was kept, picked(id), mayMove
  */
 export function timeline(svg, hooks) {
   let data = null, cast = null, n = 0, width = 600, held = null, moved = null, picked = null;
@@ -105,7 +105,7 @@ export function timeline(svg, hooks) {
   function keep() {
     const { id, frame, from } = moved;
     if (frame === from) leave();
-    else hooks.put(id, frame).then(leave);
+    else hooks.put(id, frame).then(kept => { if (!kept) leave(); });
   }
 
   const event = id => cast && cast.events.find(e => e.id === id);

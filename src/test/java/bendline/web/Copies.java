@@ -29,43 +29,28 @@ final class Copies {
                 .orElseThrow();
     }
 
-    /** A session in the wind. */
-    Session windy(String name) {
-        return book.session(new Session("windy", name, "2026-06-01", null, null, null, 4.0, 180.0, null, ""));
+    /** One more cast in the session of the first. */
+    void add() throws IOException {
+        add(first.session().id(), null);
     }
 
-    /** One more cast, with a rod of its own where the session is not the first one's. */
-    void add(@Nullable Session other) throws IOException {
+    /** One more cast of another day, with its wind and rod. */
+    void add(String day, double windMps, String rod) throws IOException {
+        Session session = book.session(new Session(day, day, "2026-06-01", null, null, null, windMps, 180.0, null, ""));
+        Kit kit =
+                book.kit(new Kit(rod, rod, rod, null, null, null, null, null, null, null, null, null, null, null, ""));
+        add(session.id(), kit.id());
+    }
+
+    private void add(String session, @Nullable String kit) throws IOException {
         int n = book.clips().size();
         Clip kept = book.keep(Files.write(book.folder().resolve("other" + n + ".mp4"), new byte[] {1, 2, (byte) n}));
-        Session session = other == null ? first.session() : other;
-        String kit = other == null ? null : kit();
-        book.add(Desk.plain(session.id(), kept.id(), 1, kit, null));
+        book.add(Desk.plain(session, kept.id(), 1, kit, null));
         String place = book.placeForAnalysis();
         copy(book.file(first.analysis().folder()), book.file(place));
         copy(book.file("cache/frames/" + clip), book.file("cache/frames/" + kept.id()));
         book.analysed(kept, "copied", place, 1);
         Files.copy(book.file("cache/followed/" + clip + ".json"), book.file("cache/followed/" + kept.id() + ".json"));
-    }
-
-    private String kit() {
-        return book.kit(new Kit(
-                        "heron",
-                        "heron",
-                        "Heron 390",
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        ""))
-                .id();
     }
 
     /** From now on the casts of the clip's session are somebody's. */

@@ -34,7 +34,7 @@ class FullDiskTest {
         AtomicLong free = new AtomicLong(1_500_000_000);
         try (WebServer server = WebServer.start(settings(), free::get)) {
             Guest guest = new Guest(server.address().replaceAll("/$", ""));
-            assertThat(guest.get("/").body()).contains("The disk is nearly full: 1.5\u00a0GB are left");
+            assertThat(guest.get("/").body()).contains("The disk is nearly full: 1.5 GB are left");
             HttpResponse<String> large = guest.tus("POST", "/files", new byte[0], "Upload-Length", "500000000");
             assertThat(large.statusCode()).isEqualTo(507);
             assertThat(large.body()).contains("room for 1.5 GB", "make room");
@@ -63,14 +63,14 @@ class FullDiskTest {
                 Thread.sleep(100);
                 page = guest.get("/clips/" + id).body();
             }
-            assertThat(page).contains("data-state=\"waiting\"", "450\u00a0MB are left", "begins by itself");
+            assertThat(page).contains("data-state=\"waiting\"", "450 MB are left", "begins by itself");
             assertThat(guest.post("/", "/clips/" + id + "/notes", "seconds", "0", "words", "still kept")
                             .statusCode())
                     .as("notes find room in the reserve")
                     .isEqualTo(204);
             free.set(50_000_000_000L);
             assertThat(guest.over(id)).as("begun by itself").contains("data-state=\"failed\"");
-            assertThat(guest.get("/").body()).contains("50.0\u00a0GB free on the disk.");
+            assertThat(guest.get("/").body()).contains("50.0 GB free on the disk.");
         }
     }
 
