@@ -42,8 +42,10 @@ record Followed(
     /** Tips that are put right show the length better. */
     private static final int ROUNDS = 2;
 
-    /** A rod whose drawn-on end is farther from the hand than this is another thing, free lengths; a tip may be cut by as much. */
-    private static final double IN_HAND = 0.22;
+    /** A rod that, drawn on, passes the hand farther off than this is another thing, free lengths. How much of its tip is cut is no matter. */
+    private static final double IN_HAND = 0.15;
+
+    private static final int DRAWN_POINTS = 12;
 
     /** No rod was found. */
     static Followed nothing(ClipInfo info, CameraMotion motion, String trouble) {
@@ -76,7 +78,7 @@ record Followed(
 
     private static boolean holds(Point hand, BlankFitter.Fit fit, RodLength.Estimate length) {
         double free = length.along(fit.line());
-        return ToTheHand.drawn(fit.line(), free, 2).first().distance(hand) < IN_HAND * free;
+        return ToTheHand.drawn(fit.line(), free, DRAWN_POINTS).distanceTo(hand) < IN_HAND * free;
     }
 
     /** The same with the rod as long as the hands on it say, tips put right by that; itself where they do not tell. */
