@@ -102,7 +102,7 @@ class RodCommandTest {
         assertThat(err.toString()).contains("did you mean 1200 g?");
     }
 
-    /** A soft rod of the simulator held still under 300 g, filmed for a third of a second; its cast would begin long after. */
+    /** A soft rod of the simulator held still under 300 g, filmed for half a second; its cast would begin long after. */
     private static Scenario stillRod() {
         CastScript c = CastScript.of(9, 0, 0);
         CastScript held = new CastScript(
@@ -132,7 +132,7 @@ class RodCommandTest {
         return new Scenario(
                 "still",
                 8,
-                0.3,
+                0.5,
                 true,
                 true,
                 1.8,
