@@ -55,22 +55,20 @@ record Followed(
 
     /** Looks with tips put right by the rod's length and the hands' way. */
     static List<Look> putRight(List<Look> found, Point near, RodLength.Estimate length, Map<Integer, Point> hands) {
-        List<Look> sure = Confidence.withoutOutliers(found);
-        return TipAnchor.steadied(Kinks.removed(HiddenTips.told(sure, near, length, hands), length), length);
+        return TipAnchor.steadied(Kinks.removed(HiddenTips.told(found, near, length, hands), length), length);
     }
 
-    /** Of each frame's curves the one that the hand there can hold. */
+    /** Of each frame's curves one that the hand there can hold, where there is one: hands of a fast stroke are known less well. */
     private List<Look> heldBy(Map<Integer, Point> hands, RodLength.Estimate length) {
         List<Look> out = new ArrayList<>(found);
         hands.forEach((t, hand) -> {
             Look look = found.get(t);
-            if (look.chosen() != null && !holds(hand, look.chosen(), length)) {
-                out.set(
-                        t,
-                        look.with(look.choices().stream()
-                                .filter(f -> Confidence.sure(f) && holds(hand, f, length))
-                                .findFirst()
-                                .orElse(null)));
+            BlankFitter.Fit chosen = look.chosen();
+            if (chosen != null && !holds(hand, chosen, length)) {
+                look.choices().stream()
+                        .filter(f -> Confidence.sure(f) && holds(hand, f, length))
+                        .findFirst()
+                        .ifPresent(other -> out.set(t, look.with(other)));
             }
         });
         return out;

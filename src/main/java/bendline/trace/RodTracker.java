@@ -138,16 +138,13 @@ public final class RodTracker {
         RigFinder rigs = new RigFinder(length.freePx());
         List<Look> looks = HiddenTips.told(found, near, length);
         looks = Kinks.removed(TipAnchor.steadied(looks, length), length);
-        List<Look> again = lookAgain(looks, near, length, store, rigs);
+        List<Look> sure = Confidence.withoutOutliers(lookAgain(looks, near, length, store, rigs));
         List<Look> raw = new ArrayList<>();
         for (int t = 0; t < found.size(); t++) {
-            raw.add(
-                    again.get(t).chosen() == looks.get(t).chosen()
-                                    && looks.get(t).chosen() != null
-                            ? found.get(t)
-                            : again.get(t));
+            Fit fit = sure.get(t).chosen();
+            raw.add(fit != null && fit == looks.get(t).chosen() ? found.get(t) : sure.get(t));
         }
-        looks = Followed.putRight(again, near, length, Map.of());
+        looks = Followed.putRight(sure, near, length, Map.of());
         return new Followed(info, scene.motion(), raw, looks, Map.of(), rigs, length, near, origin, store, null);
     }
 
