@@ -27,7 +27,7 @@ import java.util.stream.Stream;
 public final class HardCases {
 
     /** Used by no other code. */
-    private static final long SEED = 52_771_093;
+    private static final long SEED = 52_771_101;
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
