@@ -19,7 +19,7 @@
  *   <li>The tip is where the blank ends on its own line; the rod's one length and the hands' smooth way put back tips that
  *       were cut short, and tell which are hidden ({@link bendline.trace.HiddenTips}, {@link bendline.trace.TipAnchor}).
  *   <li>Once the caster's body was followed, the rod is as long as from the fist on it to the tip ({@link bendline.trace.HeldLength});
- *       curves that the hand there can't hold are dropped, and tips cut short for long, which the rod alone can't tell, are put where
+ *       a curve that the hand there can't hold gives way to one that it can, and tips cut short for long, which the rod alone can't tell, are put where
  *       hand and length say ({@link bendline.trace.Grasp}, {@link bendline.trace.HandPath}).
  *   <li>The rig is the compact thing that keeps to the drop's circle round the tip until it flies.
  *   <li>Marks check the rod that was found, or start a follower that needs no background: between them a line of one

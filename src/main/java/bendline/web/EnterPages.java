@@ -113,8 +113,8 @@ final class EnterPages {
         }));
     }
 
-    private static void nameAndPassword(Html h) {
-        h.leaf("label", "Name", "for", "name");
+    private static void name(Html h, String label) {
+        h.leaf("label", label, "for", "name");
         h.single(
                 "input",
                 "id",
@@ -127,6 +127,10 @@ final class EnterPages {
                 "required",
                 "maxlength",
                 "60");
+    }
+
+    private static void nameAndPassword(Html h) {
+        name(h, "Name");
         h.leaf("label", "Password", "for", "password");
         h.single(
                 "input",
@@ -185,19 +189,7 @@ final class EnterPages {
             html.leaf("h1", "Join as a " + role);
             Page.form(html, v, "/join", "tall", h -> {
                 h.single("input", "type", "hidden", "name", "code", "value", secret);
-                h.leaf("label", "Name, as the others know you", "for", "name");
-                h.single(
-                        "input",
-                        "id",
-                        "name",
-                        "name",
-                        "name",
-                        "autocomplete",
-                        "username",
-                        "required",
-                        "required",
-                        "maxlength",
-                        "60");
+                name(h, "Name, as the others know you");
                 h.leaf("label", "Password, " + SHORTEST + " characters or more", "for", "password");
                 h.single(
                         "input",
