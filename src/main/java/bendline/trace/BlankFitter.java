@@ -32,10 +32,14 @@ final class BlankFitter {
 
     private static final double BLUR_MORE_PX = 8;
 
+    /** How far beyond the corner at which line turns off the tip may still be, pixels besides the blur. */
+    private static final double PAST_CORNER_PX = 5;
+
     private final double heightPx;
     private final Point pivot;
     private final double freePx;
     private final int polarity;
+    private final double farthestPx;
 
     /**
      * @param heightPx picture height, pixels
@@ -48,10 +52,20 @@ final class BlankFitter {
 
     /** @param polarity 1 for a blank brighter than its surroundings, −1 for a darker one, 0 where that may change */
     BlankFitter(double heightPx, Point pivot, double freePx, int polarity) {
+        this(heightPx, pivot, freePx, polarity, Double.POSITIVE_INFINITY);
+    }
+
+    private BlankFitter(double heightPx, Point pivot, double freePx, int polarity, double farthestPx) {
         this.heightPx = heightPx;
         this.pivot = pivot;
         this.freePx = freePx;
         this.polarity = polarity;
+        this.farthestPx = farthestPx;
+    }
+
+    /** The same for lines that end no farther than so much from the pivot, pixels. */
+    BlankFitter upTo(double px) {
+        return new BlankFitter(heightPx, pivot, freePx, polarity, px);
     }
 
     /**
@@ -137,11 +151,7 @@ final class BlankFitter {
         double perStation = 2.0 / (stations - 1);
         Strip strip = new Strip(difference, curve, -1, perStation, stations, reachPx, i -> 8, polarity);
         int[] path = ridge(strip);
-        double[] q = new double[stations];
-        for (int i = 0; i < stations; i++) {
-            q[i] = strip.strength[i][path[i]];
-        }
-        OffsetFit offsets = new OffsetFit(strip, path, q, 0, stations - 1, STAYS);
+        OffsetFit offsets = new OffsetFit(strip, path, 0, stations - 1, STAYS);
         List<Point> points = new ArrayList<>(POINTS);
         for (int k = 0; k < POINTS; k++) {
             double i = (stations - 1.0) * k / (POINTS - 1);
@@ -149,7 +159,7 @@ final class BlankFitter {
         }
         Polyline whole = new Polyline(points).cut(line.length());
         double blur = Math.min(6, RodEnds.median(widths(strip, path), stations / 2, stations));
-        Ridge ridge = new Ridge(whole, offsets.sdAt(stations - 1.0), offsets.slopeSdAt(0), blur);
+        Ridge ridge = new Ridge(whole, offsets.sdAt(stations - 1.0), offsets.slopeSdAt(0), blur, false);
         Fit fit = withTip(difference, ridge);
         double coverage = fit == null ? 0 : fit.coverage();
         return new Fit(whole, ridge.acrossSdPx(), 0.03 * line.length(), ridge.directionSd(), blur, 0, coverage, 0);
@@ -180,7 +190,11 @@ final class BlankFitter {
         }
         int third = (stations - inner - outer) / 3;
         int from = RodEnds.end(q, inner + third, -1);
-        int to = RodEnds.end(q, stations - outer - third, 1);
+        int shown = RodEnds.end(q, stations - outer - third, 1);
+        while (shown > from && curve.at(first + shown * perStation).distance(pivot) > farthestPx) {
+            shown--;
+        }
+        int to = corner(strip, path, from, shown);
         if (!Double.isNaN(freePx)) {
             // Near the hands the ridge is theirs or an arm's and would bend the curve's inner end.
             from = Math.max(from, to - (int) (CLEAR_OF_HANDS * freePx / Strip.STEP_PX));
@@ -188,7 +202,7 @@ final class BlankFitter {
         if (to - from < 0.05 * heightPx / Strip.STEP_PX) {
             return null;
         }
-        OffsetFit offsets = new OffsetFit(strip, path, q, from, to, 1e-3);
+        OffsetFit offsets = new OffsetFit(strip, path, from, to, 1e-3);
         List<Point> points = new ArrayList<>(POINTS);
         for (int k = 0; k < POINTS; k++) {
             double i = from + (double) (to - from) * k / (POINTS - 1);
@@ -198,7 +212,18 @@ final class BlankFitter {
                 new Polyline(points),
                 offsets.sdAt(to),
                 offsets.slopeSdAt(from),
-                RodEnds.median(widths(strip, path), to - 20, to));
+                RodEnds.median(widths(strip, path), to - 20, to),
+                to < shown);
+    }
+
+    private static int corner(Strip strip, int[] path, int from, int to) {
+        double[] offset = new double[to + 1];
+        double[] weight = new double[to + 1];
+        for (int i = from; i <= to; i++) {
+            offset[i] = strip.offset(OffsetFit.peak(strip, i, path[i]));
+            weight[i] = OffsetFit.weight(strip, i, path[i]);
+        }
+        return Corner.before(offset, weight, from, to);
     }
 
     private static double[] widths(Strip strip, int[] path) {
@@ -214,8 +239,9 @@ final class BlankFitter {
      * @param acrossSdPx of its outer end
      * @param directionSd of its inner end, radians
      * @param blurPx width of the blank's picture near the outer end
+     * @param turnsOff whether a line leads on from there at an angle
      */
-    private record Ridge(Polyline line, double acrossSdPx, double directionSd, double blurPx) {}
+    private record Ridge(Polyline line, double acrossSdPx, double directionSd, double blurPx, boolean turnsOff) {}
 
     /**
      * Where the tip is along the line. Now that the line is known to a pixel, only what lies right on it and is as wide as
@@ -226,11 +252,16 @@ final class BlankFitter {
         double length = line.length();
         PolynomialCurve curve = PolynomialCurve.through(line.resampled(POINTS), DEGREE);
         double perStation = 2 * Strip.STEP_PX / length;
-        int outer = (int) (outwardPx(length) / Strip.STEP_PX);
+        double outwardPx = ridge.turnsOff() ? PAST_CORNER_PX + ridge.blurPx() : outwardPx(length);
+        int outer = (int) (outwardPx / Strip.STEP_PX);
         int inside = (int) (length / Strip.STEP_PX);
         double widest = 1.5 * ridge.blurPx() + 2.5;
-        Strip strip = new Strip(difference, curve, -1, perStation, inside + outer, 3, i -> widest, polarity);
-        double[] q = new double[inside + outer];
+        int stations = inside + outer;
+        while (stations > inside && curve.at(-1 + stations * perStation).distance(pivot) > farthestPx) {
+            stations--;
+        }
+        Strip strip = new Strip(difference, curve, -1, perStation, stations, 3, i -> widest, polarity);
+        double[] q = new double[stations];
         for (int i = 0; i < q.length; i++) {
             for (float s : strip.strength[i]) {
                 q[i] = Math.max(q[i], s);

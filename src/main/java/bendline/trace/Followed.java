@@ -74,6 +74,17 @@ record Followed(
         return out;
     }
 
+    /** Where nothing was found that the hand can hold, it is looked for from the hand. */
+    private List<Look> searched(List<Look> looks, Map<Integer, Point> hands, RodLength.Estimate length) {
+        List<Integer> asked = hands.keySet().stream()
+                .filter(t -> {
+                    BlankFitter.Fit chosen = looks.get(t).chosen();
+                    return chosen == null || !holds(hands.get(t), chosen, length);
+                })
+                .toList();
+        return new HandSearch(Objects.requireNonNull(store)::get, info.height(), length).searched(looks, asked, hands);
+    }
+
     private static boolean holds(Point hand, BlankFitter.Fit fit, RodLength.Estimate length) {
         double free = length.along(fit.line());
         return ToTheHand.drawn(fit.line(), free, DRAWN_POINTS).distanceTo(hand) < IN_HAND * free;
@@ -88,7 +99,7 @@ record Followed(
                 return now;
             }
             Map<Integer, Point> hands = HandPath.of(grasps, found, origin);
-            List<Look> right = putRight(heldBy(hands, told), near, told, hands);
+            List<Look> right = putRight(searched(heldBy(hands, told), hands, told), near, told, hands);
             now = new Followed(info, motion, found, right, hands, rigs, told, near, origin, store, trouble);
         }
         return now;

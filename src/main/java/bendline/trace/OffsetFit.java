@@ -22,7 +22,7 @@ final class OffsetFit {
     private final double halfSpan;
 
     /** @param stiffness weight of the wish to stay where the line was, per station */
-    OffsetFit(Strip strip, int[] path, double[] q, int from, int to, double stiffness) {
+    OffsetFit(Strip strip, int[] path, int from, int to, double stiffness) {
         int n = to - from + 1;
         middle = (from + to) / 2.0;
         halfSpan = Math.max(1, (to - from) / 2.0);
@@ -31,9 +31,7 @@ final class OffsetFit {
         double[][] basis = new double[n][];
         for (int i = 0; i < n; i++) {
             value[i] = strip.offset(peak(strip, from + i, path[from + i]));
-            double w = Math.max(2, strip.width[from + i][path[from + i]]);
-            double sd = w / 2 * RodEnds.FLOOR / Math.max(1, q[from + i]) + 0.25;
-            prior[i] = q[from + i] > 0 ? 1 / (sd * sd) : 0;
+            prior[i] = weight(strip, from + i, path[from + i]);
             basis[i] = PolynomialCurve.legendre(
                     Math.min(BlankFitter.DEGREE, Math.max(1, n / 12)), (from + i - middle) / halfSpan);
         }
@@ -92,7 +90,15 @@ final class OffsetFit {
         return Math.sqrt(Math.max(0, dot(covariance.operate(b), b)));
     }
 
-    private static double peak(Strip strip, int station, int k) {
+    /** What a ridge's place at a station is worth, 1/px²; nothing where there is none. */
+    static double weight(Strip strip, int station, int k) {
+        double strength = strip.strength[station][k];
+        double sd = Math.max(2, strip.width[station][k]) / 2 * RodEnds.FLOOR / Math.max(1, strength) + 0.25;
+        return strength > 0 ? 1 / (sd * sd) : 0;
+    }
+
+    /** Index of an offset near one at which the ridge is strongest, between whole ones. */
+    static double peak(Strip strip, int station, int k) {
         if (k == 0 || k == strip.offsets() - 1) {
             return k;
         }

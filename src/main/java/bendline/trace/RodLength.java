@@ -4,7 +4,9 @@ import bendline.geometry.Angles;
 import bendline.geometry.Polyline;
 import bendline.signal.LeastSquares;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * How long the rod looks from upper hand to tip, from curves that each end where the blank can no longer be told from what
@@ -59,10 +61,10 @@ final class RodLength {
         }
     }
 
-    /** @param curves at least one, pixels */
+    /** @param curves at least one, pixels; each direction counts once, however often the rod was seen in it */
     static Estimate of(List<Polyline> curves) {
-        double median = median(curves);
-        return of(curves, INTO_HAND, Math.max(LEAST_SD * median, 0.5 * scatter(curves, median)));
+        double median = median(curves, weights(curves));
+        return of(curves, median, INTO_HAND, Math.max(LEAST_SD * median, 0.5 * scatter(curves, median)));
     }
 
     /**
@@ -72,13 +74,35 @@ final class RodLength {
      * @param handSdPx what is uncertain in all of them alike, pixels
      */
     static Estimate held(List<Polyline> curves, double handSdPx) {
-        double drift = scatter(curves, median(curves)) / Math.sqrt(Math.min(curves.size(), APART));
-        return of(curves, 1, Math.hypot(handSdPx, drift));
+        double[] alike = new double[curves.size()];
+        Arrays.fill(alike, 1);
+        double median = median(curves, alike);
+        double drift = scatter(curves, median) / Math.sqrt(Math.min(curves.size(), APART));
+        return of(curves, median, 1, Math.hypot(handSdPx, drift));
     }
 
-    private static double median(List<Polyline> curves) {
-        double[] sorted = curves.stream().mapToDouble(Polyline::length).sorted().toArray();
-        return sorted[sorted.length / 2];
+    private static double median(List<Polyline> curves, double[] weights) {
+        Integer[] order = IntStream.range(0, weights.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> curves.get(i).length()))
+                .toArray(Integer[]::new);
+        double half = Arrays.stream(weights).sum() / 2;
+        int k = 0;
+        for (double sum = weights[order[0]]; sum <= half && k + 1 < order.length; sum += weights[order[k]]) {
+            k++;
+        }
+        return curves.get(order[k]).length();
+    }
+
+    /** One over how many curves share a curve's direction. */
+    private static double[] weights(List<Polyline> curves) {
+        double[] angles = curves.stream().mapToDouble(RodLength::angle).toArray();
+        return Arrays.stream(angles)
+                .map(a -> 1.0
+                        / Arrays.stream(angles)
+                                .filter(b -> Math.abs(Angles.wrap(b - a)) < CROWD_RAD)
+                                .count())
+                .toArray();
     }
 
     private static double scatter(List<Polyline> curves, double median) {
@@ -89,8 +113,7 @@ final class RodLength {
         return 1.4826 * away[away.length / 2];
     }
 
-    private static Estimate of(List<Polyline> curves, double intoHand, double sd) {
-        double median = median(curves);
+    private static Estimate of(List<Polyline> curves, double median, double intoHand, double sd) {
         List<Polyline> rods = curves.stream()
                 .filter(c -> Math.abs(c.length() - median) < SAME * median)
                 .toList();
@@ -109,17 +132,12 @@ final class RodLength {
      * part only as it has become background there, must not outvote the swing.
      */
     private static double agreement(List<Polyline> curves, double length) {
+        double[] weights = weights(curves);
         double same = 0;
-        double all = 0;
-        for (Polyline curve : curves) {
-            double weight = 1.0
-                    / curves.stream()
-                            .filter(c -> Math.abs(Angles.wrap(angle(c) - angle(curve))) < CROWD_RAD)
-                            .count();
-            all += weight;
-            same += Math.abs(curve.length() - length) < SAME * length ? weight : 0;
+        for (int i = 0; i < weights.length; i++) {
+            same += Math.abs(curves.get(i).length() - length) < SAME * length ? weights[i] : 0;
         }
-        return same / all;
+        return same / Arrays.stream(weights).sum();
     }
 
     private static double angle(Polyline c) {
