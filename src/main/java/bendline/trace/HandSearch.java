@@ -31,7 +31,13 @@ final class HandSearch {
     private static final double BESIDE = 0.07;
 
     /** Least of the blank that must show. */
-    private static final double SHORTEST = 0.5;
+    private static final double SHORTEST = 0.75;
+
+    /** A curve that is longer than the rod by more than this share of it runs on along the line. */
+    private static final double RUNS_ON = 0.015;
+
+    /** What a tip is uncertain by that is put where hand and length say, shares of the length. */
+    private static final double BY_LENGTH_SD = 0.02;
 
     private static final int DRAWN_POINTS = 30;
 
@@ -79,7 +85,7 @@ final class HandSearch {
         for (PolarSearch.Candidate c : search.find(plane, hand, CANDIDATES)) {
             Fit fit = Scouts.underground(c.curve()) ? null : fitter.fit(plane, c.curve(), 14, 7);
             if (fit != null && Confidence.sure(fit) && leadsOut(fit, hand)) {
-                out.add(fit);
+                out.add(ended(fit, hand));
             }
         }
         if (out.isEmpty() && before != null) {
@@ -90,7 +96,22 @@ final class HandSearch {
 
     private boolean leadsOut(Fit fit, Point hand) {
         double free = rod.along(fit.line());
-        Polyline drawn = ToTheHand.drawn(fit.line(), Math.max(free, fit.line().length()), DRAWN_POINTS);
-        return fit.line().length() > SHORTEST * free && drawn.distanceTo(hand) < BESIDE * free;
+        return fit.line().length() > SHORTEST * free && drawn(fit, free).distanceTo(hand) < BESIDE * free;
+    }
+
+    /** The curve up to where the rod must end. */
+    private Fit ended(Fit fit, Point hand) {
+        double free = rod.along(fit.line());
+        Polyline drawn = drawn(fit, free);
+        double inside = hand.minus(drawn.first()).dot(drawn.tangentAt(0));
+        double beyond = drawn.length() - inside - free;
+        return beyond < RUNS_ON * free
+                ? fit
+                : fit.withTip(
+                        fit.line().cut(fit.line().length() - beyond), Math.hypot(fit.alongSdPx(), BY_LENGTH_SD * free));
+    }
+
+    private static Polyline drawn(Fit fit, double free) {
+        return ToTheHand.drawn(fit.line(), Math.max(free, fit.line().length()), DRAWN_POINTS);
     }
 }
