@@ -51,8 +51,9 @@
  *
  * <p>Line that runs on from the tip and shows, on five clips dealt with another seed than the benchmark's: rod and line were followed as
  * one curve, found too long and dropped, or the rod's length was taken from them; tips lost or wrong in 6, 9, 36, 39 and 100 % of their
- * frames, now in 5, 10, 7, 30 and 10 %. Without corners it was 10, 12, 19, 32 and 28 %. Believing in curves whose outer end is vague, as
- * hand and length could tell it, showed more tips but more wrong ones too (10 % of the frames became 21 % on one clip).
+ * frames, now in 5, 10, 7, 30 and 10 %. Believing in curves whose outer end is vague, as hand and length could tell it, showed more tips but
+ * more wrong ones too (10 % of the frames became 21 % on one clip); with that, it was 10, 12, 19, 32 and 28 % without corners and 8, 13, 9,
+ * 26 and 8 % with them.
  *
  * <p>From marks, on 44 labelled frames of real footage, some of them from two marks: following in the first frame's picture lost
  * the rod where the camera had panned off it, and letting the line slide along itself as far as across made it run away; 37 of 44
