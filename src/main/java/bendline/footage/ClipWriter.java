@@ -1,5 +1,6 @@
 package bendline.footage;
 
+import bendline.image.VideoPlanes;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -22,7 +23,7 @@ public final class ClipWriter implements AutoCloseable {
     private final ClipWriterSettings settings;
     private final RateKeeper rate;
     private final Mp4File file;
-    private final YuvFrame picture;
+    private final YuvFrame frame;
     private final AVPacket packet;
     private H264Group group;
     private int framesInGroup;
@@ -50,7 +51,7 @@ public final class ClipWriter implements AutoCloseable {
         this.rate = new RateKeeper(settings.bitsPerSecond(), width * height * settings.nominalRate());
         this.group = newGroup();
         this.file = openFile(file, group, settings);
-        this.picture = new YuvFrame(width, height, settings.swift());
+        this.frame = new YuvFrame(width, height);
         this.packet = avcodec.av_packet_alloc();
     }
 
@@ -75,10 +76,35 @@ public final class ClipWriter implements AutoCloseable {
      * @throws IOException where the encoder or the disk refuses
      */
     public void write(BufferedImage image, double seconds) throws IOException {
-        if (image.getWidth() != width || image.getHeight() != height) {
-            throw new IllegalArgumentException("the clip is " + width + "x" + height + ", the frame is "
-                    + image.getWidth() + "x" + image.getHeight());
+        checkSize(image.getWidth(), image.getHeight());
+        add(() -> frame.fill(image), seconds);
+    }
+
+    /**
+     * Adds a frame that is in planes already.
+     *
+     * @param planes of the writer's size
+     * @param seconds clip time, later than the frame before by at least 1/90000 s
+     * @throws IOException where the encoder or the disk refuses
+     */
+    public void write(VideoPlanes planes, double seconds) throws IOException {
+        checkSize(planes.width(), planes.height());
+        add(() -> frame.fill(planes), seconds);
+    }
+
+    private void checkSize(int imageWidth, int imageHeight) {
+        if (imageWidth != width || imageHeight != height) {
+            throw new IllegalArgumentException(
+                    "the clip is " + width + "x" + height + ", the frame is " + imageWidth + "x" + imageHeight);
         }
+    }
+
+    /** A frame that is filled when its turn has come. */
+    private interface Filling {
+        AVFrame frame() throws IOException;
+    }
+
+    private void add(Filling picture, double seconds) throws IOException {
         long tick = Math.round(seconds * CLOCK);
         if (tick <= lastTick) {
             throw new IllegalArgumentException(
@@ -90,7 +116,9 @@ public final class ClipWriter implements AutoCloseable {
             } else if (framesInGroup == 0) {
                 groupStart = seconds;
             }
-            encode(image, tick);
+            AVFrame filled = picture.frame();
+            filled.pts(tick);
+            send(filled);
             lastTick = tick;
             framesInGroup++;
         } catch (IOException e) {
@@ -114,15 +142,9 @@ public final class ClipWriter implements AutoCloseable {
         groupStart = seconds;
     }
 
-    private void encode(BufferedImage image, long tick) throws IOException {
-        AVFrame frame = picture.fill(image);
-        frame.pts(tick);
-        send(frame);
-    }
-
     /** Hands a frame to the encoder, or its end where there is none, and writes what comes out. */
-    private void send(@Nullable AVFrame frame) throws IOException {
-        Native.check(avcodec.avcodec_send_frame(group.context(), frame), "encode a frame");
+    private void send(@Nullable AVFrame filled) throws IOException {
+        Native.check(avcodec.avcodec_send_frame(group.context(), filled), "encode a frame");
         while (true) {
             int code = avcodec.avcodec_receive_packet(group.context(), packet);
             if (code == Native.AGAIN || code == avutil.AVERROR_EOF()) {
@@ -151,7 +173,7 @@ public final class ClipWriter implements AutoCloseable {
             }
         } finally {
             group.close();
-            picture.close();
+            frame.close();
             avcodec.av_packet_free(packet);
         }
     }

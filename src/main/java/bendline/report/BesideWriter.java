@@ -1,7 +1,7 @@
 package bendline.report;
 
 import bendline.footage.ClipWriter;
-import java.awt.image.BufferedImage;
+import bendline.image.VideoPlanes;
 import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -14,7 +14,7 @@ import java.util.concurrent.Future;
 final class BesideWriter implements AutoCloseable {
 
     private final ClipWriter writer;
-    private final BufferedImage[] canvases = new BufferedImage[2];
+    private final VideoPlanes[] canvases = new VideoPlanes[2];
     private final Deque<Future<?>> writing = new ArrayDeque<>();
     private final ExecutorService thread = Executors.newSingleThreadExecutor(work -> {
         Thread t = new Thread(work, "marked clip");
@@ -27,12 +27,12 @@ final class BesideWriter implements AutoCloseable {
     BesideWriter(ClipWriter writer, int width, int height) {
         this.writer = writer;
         for (int i = 0; i < canvases.length; i++) {
-            canvases[i] = new BufferedImage(width, height, BufferedImage.TYPE_3BYTE_BGR);
+            canvases[i] = VideoPlanes.black(width, height);
         }
     }
 
     /** A canvas to draw the next frame on; waits until the frame that was on it is written. */
-    BufferedImage canvas() throws IOException {
+    VideoPlanes canvas() throws IOException {
         while (writing.size() >= canvases.length) {
             await(writing.remove());
         }
@@ -41,7 +41,7 @@ final class BesideWriter implements AutoCloseable {
 
     /** Writes what is on the canvas last handed out. */
     void write(double seconds) {
-        BufferedImage drawn = canvases[next];
+        VideoPlanes drawn = canvases[next];
         next = (next + 1) % canvases.length;
         writing.add(thread.submit(() -> {
             writer.write(drawn, seconds);
