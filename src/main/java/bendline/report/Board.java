@@ -13,6 +13,7 @@ final class Board {
     private final BufferedImage image;
     private final int[] argb;
     private final int[] before;
+    private final Squares changed;
     private final VideoPlanes planes;
 
     /** Both sizes are even. */
@@ -20,6 +21,7 @@ final class Board {
         this.image = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB_PRE);
         this.argb = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
         this.before = new int[argb.length];
+        this.changed = new Squares(width, height);
         this.planes = VideoPlanes.black(width, height);
     }
 
@@ -31,26 +33,9 @@ final class Board {
 
     /** Puts the board into a picture, its upper left corner at an even column and row. */
     void onto(VideoPlanes picture, int left, int top) {
-        for (int y = 0; y < planes.height(); y += Overlay.SIDE) {
-            for (int x = 0; x < planes.width(); x += Overlay.SIDE) {
-                if (changed(x, y)) {
-                    planes.cover(argb, x, y, Overlay.SIDE);
-                }
-            }
-        }
+        changed.compare(argb, before, planes.width());
+        changed.cover(planes, argb);
         System.arraycopy(argb, 0, before, 0, argb.length);
         picture.put(planes, left, top);
-    }
-
-    private boolean changed(int left, int top) {
-        int width = planes.width();
-        int right = Math.min(width, left + Overlay.SIDE);
-        for (int y = top; y < Math.min(planes.height(), top + Overlay.SIDE); y++) {
-            if (!Arrays.equals(
-                    argb, y * width + left, y * width + right, before, y * width + left, y * width + right)) {
-                return true;
-            }
-        }
-        return false;
     }
 }

@@ -33,7 +33,8 @@ final class MarkedClip implements AutoCloseable {
 
     private final ClipAnalysis analysis;
     private final CastPainter painter;
-    private final BesideWriter writer;
+    private final ClipWriter writer;
+    private final VideoPlanes canvas;
     private final Reader reader;
     private final StrokePace pace;
     private final @Nullable BendPanel panel;
@@ -71,11 +72,9 @@ final class MarkedClip implements AutoCloseable {
         double step = analysis.info().medianStepSeconds();
         double rate = Math.max(1, Math.min(1000, 1 / step));
         int bits = (int) Math.max(1e6, Math.min(4e7, BITS_PER_PIXEL * width * height * Math.min(rate, 60)));
-        this.writer = new BesideWriter(
-                new ClipWriter(
-                        file, width, height, ClipWriterSettings.of(rate, bits).inHaste()),
-                width,
-                height);
+        this.canvas = VideoPlanes.black(width, height);
+        this.writer = new ClipWriter(
+                file, width, height, ClipWriterSettings.of(rate, bits).inHaste());
     }
 
     /**
@@ -86,20 +85,20 @@ final class MarkedClip implements AutoCloseable {
      * @param picture as stored; copied
      */
     void add(int frame, double seconds, VideoPlanes picture) throws IOException {
-        VideoPlanes canvas = writer.canvas();
         canvas.put(picture, 0, 0);
         Graphics2D over = overlay.clean();
+        over.clipRect(0, 0, pictureWidth, stripTop);
         painter.paint(over, frame, Math.max(1, pictureWidth / 960.0));
         over.dispose();
         overlay.onto(canvas);
         if (panel != null) {
-            beside(panel, canvas, frame);
+            beside(panel, frame);
         }
-        strip(canvas, frame, seconds);
-        writer.write(pace.shownAt(seconds));
+        strip(frame, seconds);
+        writer.write(canvas, pace.shownAt(seconds));
     }
 
-    private void beside(BendPanel panel, VideoPlanes canvas, int frame) {
+    private void beside(BendPanel panel, int frame) {
         Graphics2D g = side.clean(PictureColours.CASING);
         Stroke stroke = painter.strokeAt(frame);
         if (stroke != null) {
@@ -112,7 +111,7 @@ final class MarkedClip implements AutoCloseable {
         side.onto(canvas, pictureWidth, 0);
     }
 
-    private void strip(VideoPlanes canvas, int frame, double seconds) {
+    private void strip(int frame, double seconds) {
         Graphics2D g = under.clean(PictureColours.CASING);
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);

@@ -1,11 +1,8 @@
 package bendline.footage;
 
-import bendline.image.VideoPlanes;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
-import java.io.IOException;
-import java.nio.ByteBuffer;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.global.avutil;
 import org.bytedeco.ffmpeg.global.swscale;
@@ -15,25 +12,20 @@ import org.bytedeco.javacpp.DoublePointer;
 import org.bytedeco.javacpp.IntPointer;
 import org.bytedeco.javacpp.PointerPointer;
 
-/** A native 4:2:0 frame (BT.709, limited range) that is filled from Java images or planes. */
-final class YuvFrame implements AutoCloseable {
+/** Turns Java images into native 4:2:0 frames (BT.709, limited range). */
+final class ImageScaler implements AutoCloseable {
 
     private final int width;
     private final int height;
-    private final AVFrame frame;
     private final SwsContext scaler;
     private final BytePointer source;
     private final PointerPointer<BytePointer> planes = new PointerPointer<>(4);
     private final IntPointer strides = new IntPointer(4);
     private final BufferedImage scratch;
 
-    YuvFrame(int width, int height) throws IOException {
+    ImageScaler(int width, int height) {
         this.width = width;
         this.height = height;
-        this.frame = avutil.av_frame_alloc();
-        frame.format(avutil.AV_PIX_FMT_YUV420P).width(width).height(height);
-        frame.colorspace(avutil.AVCOL_SPC_BT709).color_range(avutil.AVCOL_RANGE_MPEG);
-        Native.check(avutil.av_frame_get_buffer(frame, 0), "take memory for a " + width + "x" + height + " frame");
         this.scaler = scaler(width, height);
         this.source = new BytePointer((long) width * height * 3 + 64);
         this.planes.put(0, source);
@@ -58,30 +50,10 @@ final class YuvFrame implements AutoCloseable {
         return s;
     }
 
-    /** Fills the frame; the image has the frame's size. */
-    AVFrame fill(BufferedImage image) throws IOException {
+    /** Fills a writable frame of the image's size. */
+    void fill(AVFrame frame, BufferedImage image) {
         source.put(bgr(image), 0, width * height * 3);
-        Native.check(avutil.av_frame_make_writable(frame), "take memory for a frame");
         swscale.sws_scale(scaler, planes, strides, 0, height, frame.data(), frame.linesize());
-        return frame;
-    }
-
-    /** Fills the frame with planes of its size. */
-    AVFrame fill(VideoPlanes picture) throws IOException {
-        Native.check(avutil.av_frame_make_writable(frame), "take memory for a frame");
-        copy(picture.luma(), 0, width, height);
-        copy(picture.blue(), 1, width / 2, height / 2);
-        copy(picture.red(), 2, width / 2, height / 2);
-        return frame;
-    }
-
-    private void copy(byte[] from, int plane, int columns, int rows) {
-        int stride = frame.linesize(plane);
-        ByteBuffer to =
-                frame.data(plane).capacity((long) stride * (rows - 1) + columns).asByteBuffer();
-        for (int y = 0; y < rows; y++) {
-            to.put(y * stride, from, y * columns, columns);
-        }
     }
 
     private byte[] bgr(BufferedImage image) {
@@ -99,7 +71,6 @@ final class YuvFrame implements AutoCloseable {
 
     @Override
     public void close() {
-        avutil.av_frame_free(frame);
         swscale.sws_freeContext(scaler);
         source.close();
         planes.close();
