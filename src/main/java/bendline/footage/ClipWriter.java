@@ -1,33 +1,37 @@
 package bendline.footage;
 
+import bendline.image.VideoPlanes;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.function.Consumer;
 import org.bytedeco.ffmpeg.avcodec.AVPacket;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
-import org.bytedeco.ffmpeg.global.avcodec;
-import org.bytedeco.ffmpeg.global.avutil;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Writes a silent MP4 that browsers and phones play: H.264, 4:2:0, index first, each frame at the time given, none dropped.
- * The same frames give the same bytes, but for those written in haste. Not thread-safe. The file is whole only after {@link #close()}.
+ * The same frames give the same bytes. Encodes on threads of its own, groups of pictures side by side where in haste; an encoder's
+ * trouble may be told by a later call. To be called from one thread. The file is whole only after {@link #close()}.
  */
 public final class ClipWriter implements AutoCloseable {
 
     private static final int CLOCK = 90_000;
 
+    /** Groups being encoded at once by somebody in haste: two fill a small computer, more would take too much memory. */
+    private static final int SIDE_BY_SIDE = 2;
+
     private final int width;
     private final int height;
     private final ClipWriterSettings settings;
     private final RateKeeper rate;
+    private final FramePool frames;
+    private final Deque<GroupTask> groups = new ArrayDeque<>();
     private final Mp4File file;
-    private final YuvFrame picture;
-    private final AVPacket packet;
-    private H264Group group;
-    private int framesInGroup;
-    private double bitsInGroup;
-    private double groupStart;
+    private final byte[] header;
+    private @Nullable ImageScaler scaler;
     private long lastTick = Long.MIN_VALUE;
     private boolean failed;
     private boolean closed;
@@ -48,23 +52,21 @@ public final class ClipWriter implements AutoCloseable {
         this.height = height;
         this.settings = settings;
         this.rate = new RateKeeper(settings.bitsPerSecond(), width * height * settings.nominalRate());
-        this.group = newGroup();
-        this.file = openFile(file, group, settings);
-        this.picture = new YuvFrame(width, height, settings.swift());
-        this.packet = avcodec.av_packet_alloc();
-    }
-
-    private H264Group newGroup() throws IOException {
-        return new H264Group(width, height, settings, CLOCK, rate.quantiser());
-    }
-
-    private static Mp4File openFile(Path file, H264Group group, ClipWriterSettings settings) throws IOException {
+        this.frames = new FramePool(width, height);
+        GroupTask first = newGroup(0);
+        groups.add(first);
+        this.header = first.encoder().header();
         try {
-            return new Mp4File(file, group.context(), settings);
+            this.file = new Mp4File(file, first.encoder().context(), settings);
         } catch (IOException e) {
-            group.close();
+            first.close();
             throw e;
         }
+    }
+
+    private GroupTask newGroup(double start) throws IOException {
+        int quantiser = rate.quantiser();
+        return new GroupTask(new H264Group(width, height, settings, CLOCK, quantiser), frames, quantiser, start);
     }
 
     /**
@@ -75,65 +77,81 @@ public final class ClipWriter implements AutoCloseable {
      * @throws IOException where the encoder or the disk refuses
      */
     public void write(BufferedImage image, double seconds) throws IOException {
-        if (image.getWidth() != width || image.getHeight() != height) {
-            throw new IllegalArgumentException("the clip is " + width + "x" + height + ", the frame is "
-                    + image.getWidth() + "x" + image.getHeight());
+        checkSize(image.getWidth(), image.getHeight());
+        ImageScaler toPlanes = scaler == null ? new ImageScaler(width, height) : scaler;
+        scaler = toPlanes;
+        add(frame -> toPlanes.fill(frame, image), seconds);
+    }
+
+    /**
+     * Adds a frame that is in planes already.
+     *
+     * @param planes of the writer's size; copied
+     * @param seconds clip time, later than the frame before by at least 1/90000 s
+     * @throws IOException where the encoder or the disk refuses
+     */
+    public void write(VideoPlanes planes, double seconds) throws IOException {
+        checkSize(planes.width(), planes.height());
+        add(frame -> FramePool.fill(frame, planes), seconds);
+    }
+
+    private void checkSize(int imageWidth, int imageHeight) {
+        if (imageWidth != width || imageHeight != height) {
+            throw new IllegalArgumentException(
+                    "the clip is " + width + "x" + height + ", the frame is " + imageWidth + "x" + imageHeight);
         }
+    }
+
+    private void add(Consumer<AVFrame> filling, double seconds) throws IOException {
         long tick = Math.round(seconds * CLOCK);
         if (tick <= lastTick) {
             throw new IllegalArgumentException(
                     "frame times must rise, got " + seconds + " s after " + (double) lastTick / CLOCK + " s");
         }
         try {
-            if (framesInGroup == settings.keyframeEvery()) {
+            if (groups.getLast().count() == settings.keyframeEvery()) {
                 nextGroup(seconds);
-            } else if (framesInGroup == 0) {
-                groupStart = seconds;
             }
-            encode(image, tick);
+            AVFrame frame = frames.take();
+            filling.accept(frame);
+            frame.pts(tick);
+            groups.getLast().add(frame);
             lastTick = tick;
-            framesInGroup++;
         } catch (IOException e) {
             failed = true;
             throw e;
         }
     }
 
+    /** How long a group took is always learnt from the same one, however fast each was, so that the bytes are the same. */
     private void nextGroup(double seconds) throws IOException {
-        send(null);
-        rate.groupTook(bitsInGroup, seconds - groupStart);
-        H264Group next = newGroup();
-        if (!next.continues(group)) {
+        groups.getLast().end();
+        if (groups.size() == (settings.swift() ? SIDE_BY_SIDE : 1)) {
+            GroupTask oldest = groups.getFirst();
+            double end = groups.size() == 1
+                    ? seconds
+                    : groups.stream().skip(1).findFirst().orElseThrow().start();
+            rate.groupTook(oldest.quantiser(), store(oldest), end - oldest.start());
+        }
+        GroupTask next = newGroup(seconds);
+        if (!next.encoder().continues(header)) {
             next.close();
             throw new IOException("the encoder changed its parameters between two groups of pictures");
         }
-        group.close();
-        group = next;
-        framesInGroup = 0;
-        bitsInGroup = 0;
-        groupStart = seconds;
+        groups.add(next);
     }
 
-    private void encode(BufferedImage image, long tick) throws IOException {
-        AVFrame frame = picture.fill(image);
-        frame.pts(tick);
-        send(frame);
-    }
-
-    /** Hands a frame to the encoder, or its end where there is none, and writes what comes out. */
-    private void send(@Nullable AVFrame frame) throws IOException {
-        Native.check(avcodec.avcodec_send_frame(group.context(), frame), "encode a frame");
-        while (true) {
-            int code = avcodec.avcodec_receive_packet(group.context(), packet);
-            if (code == Native.AGAIN || code == avutil.AVERROR_EOF()) {
-                return;
-            }
-            Native.check(code, "encode a frame");
-            bitsInGroup += 8.0 * packet.size();
+    /** Writes the oldest group to the file and lets go of it; returns its bits. */
+    private double store(GroupTask oldest) throws IOException {
+        double bits = 0;
+        for (AVPacket packet : oldest.packets()) {
+            bits += 8.0 * packet.size();
             // Only the last frame's length is taken from here; the others last until the next one.
             packet.duration(Math.round(CLOCK / settings.nominalRate()));
-            file.write(packet, group.context().time_base());
+            file.write(packet, oldest.encoder().context().time_base());
         }
+        groups.removeFirst().close();
+        return bits;
     }
 
     /** Writes what is left and the index; after a failed write only lets go of the file. */
@@ -150,15 +168,20 @@ public final class ClipWriter implements AutoCloseable {
                 finish();
             }
         } finally {
-            group.close();
-            picture.close();
-            avcodec.av_packet_free(packet);
+            groups.forEach(GroupTask::close);
+            frames.close();
+            if (scaler != null) {
+                scaler.close();
+            }
         }
     }
 
     private void finish() throws IOException {
         try {
-            send(null);
+            groups.getLast().end();
+            while (!groups.isEmpty()) {
+                store(groups.getFirst());
+            }
         } catch (IOException e) {
             file.free();
             throw e;

@@ -9,8 +9,7 @@ package bendline.footage;
  * @param displayRotationDegrees clockwise turn a player is told to apply: 0, 90, 180 or 270
  * @param captureRate frames per second to tag as the capture rate the way Android phones do; 0 for no tag
  * @param keyframeEvery frames from one whole picture to the next, 1–1000
- * @param swift for somebody who waits: the picture is encoded in two halves side by side, and of four pixels that share a colour
- *     one tells it, which gives the colours of a decoded clip back as they were
+ * @param swift for somebody who waits: two groups of pictures are encoded side by side, which takes the memory of their frames
  */
 public record ClipWriterSettings(
         double nominalRate,

@@ -12,9 +12,6 @@ import org.bytedeco.ffmpeg.global.avutil;
 /** An H.264 encoder for one group of pictures at one quantiser; it never drops a frame. */
 final class H264Group implements AutoCloseable {
 
-    /** Parts of a picture encoded side by side: a phone's decoder plays any number, two fill a small computer. */
-    private static final int HALVES = 2;
-
     private final AVCodecContext context;
 
     H264Group(int width, int height, ClipWriterSettings settings, int clock, int quantiser) throws IOException {
@@ -32,9 +29,6 @@ final class H264Group implements AutoCloseable {
         context.colorspace(avutil.AVCOL_SPC_BT709).color_primaries(avutil.AVCOL_PRI_BT709);
         context.color_trc(avutil.AVCOL_TRC_BT709).color_range(avutil.AVCOL_RANGE_MPEG);
         context.flags(context.flags() | avcodec.AV_CODEC_FLAG_GLOBAL_HEADER);
-        if (settings.swift()) {
-            context.thread_count(HALVES).slices(HALVES);
-        }
         AVDictionary options = new AVDictionary(null);
         avutil.av_dict_set(options, "allow_skip_frames", "0", 0);
         avutil.av_dict_set(options, "rc_mode", "quality", 0);
@@ -54,12 +48,12 @@ final class H264Group implements AutoCloseable {
         return context;
     }
 
-    /** Whether a stream may go on with pictures of the other encoder: the parameter sets in its header are the same. */
-    boolean continues(H264Group other) {
-        return Arrays.equals(header(), other.header());
+    /** Whether a stream may go on with pictures of this encoder: the parameter sets in its header are the same. */
+    boolean continues(byte[] header) {
+        return Arrays.equals(header(), header);
     }
 
-    private byte[] header() {
+    byte[] header() {
         byte[] bytes = new byte[context.extradata_size()];
         if (bytes.length > 0) {
             context.extradata().get(bytes);

@@ -1,5 +1,6 @@
 package bendline.footage;
 
+import bendline.image.VideoPlanes;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
 import org.jspecify.annotations.Nullable;
@@ -9,6 +10,7 @@ public final class PictureReader implements AutoCloseable {
 
     private final TimedFrames frames;
     private final Pixels pixels = new Pixels();
+    private @Nullable VideoPlanes lent;
 
     PictureReader(TimedFrames frames) {
         this.frames = frames;
@@ -33,7 +35,16 @@ public final class PictureReader implements AutoCloseable {
         throw new IllegalArgumentException("the clip has no frame " + index);
     }
 
-    private boolean advance() {
+    /**
+     * Moves to the next frame, to be asked for by {@link #picture} or {@link #planes}; false at the end.
+     *
+     * @throws FootageException where the clip turns out to hold fewer than two frames
+     */
+    public boolean advance() {
+        if (lent != null) {
+            pixels.takeBack(lent);
+            lent = null;
+        }
         boolean more = frames.advance();
         if (more && frames.index() == 0) {
             pixels.expose(frames.frame(), frames.size());
@@ -41,7 +52,29 @@ public final class PictureReader implements AutoCloseable {
         return more;
     }
 
-    private Picture picture() {
+    /** Decoded frames counted from 0, of the frame moved to. */
+    public int index() {
+        return frames.index();
+    }
+
+    /** Clip time of the frame moved to. */
+    public double seconds() {
+        return frames.seconds();
+    }
+
+    /**
+     * The planes of the frame moved to, as they are stored, upright; they hold until the next move. Null where the clip does not
+     * keep them the way that {@link VideoPlanes} says.
+     */
+    public @Nullable VideoPlanes planes() {
+        if (lent == null) {
+            lent = pixels.planes(frames.frame(), frames.size());
+        }
+        return lent;
+    }
+
+    /** The frame moved to in colour. */
+    public Picture picture() {
         UprightSize size = frames.size();
         BufferedImage image = new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_3BYTE_BGR);
         byte[] target = ((DataBufferByte) image.getRaster().getDataBuffer()).getData();

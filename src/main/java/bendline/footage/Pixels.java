@@ -3,6 +3,7 @@ package bendline.footage;
 import bendline.image.DisplayCurve;
 import bendline.image.Luma;
 import bendline.image.Turn;
+import bendline.image.VideoPlanes;
 import java.nio.ByteBuffer;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.avutil.AVPixFmtDescriptor;
@@ -58,6 +59,33 @@ final class Pixels implements AutoCloseable {
                 && frame.width() % 2 == 0
                 && frame.height() % 2 == 0;
         return plain ? new Tint(half(frame, format, size, 1), half(frame, format, size, 2)) : null;
+    }
+
+    /** Upright planes as stored, or null where they are not those of an ordinary screen in BT.709, limited range. */
+    @Nullable
+    VideoPlanes planes(AVFrame frame, UprightSize size) {
+        boolean ordinary = curve(frame) == null
+                && frame.color_range() != avutil.AVCOL_RANGE_JPEG
+                && Scaler.matrixOf(frame) == avutil.AVCOL_SPC_BT709
+                && avutil.av_pix_fmt_desc_get(frame.format()).comp(0).depth() == 8;
+        Tint tint = ordinary ? tint(frame, size) : null;
+        if (tint == null) {
+            return null;
+        }
+        byte[] luma = luma(frame, size);
+        return new VideoPlanes(
+                size.width(),
+                size.height(),
+                luma,
+                tint.blue().pixels(),
+                tint.red().pixels());
+    }
+
+    /** Planes that were handed out and are needed no more. */
+    void takeBack(VideoPlanes planes) {
+        spares.give(planes.luma());
+        spares.give(planes.blue());
+        spares.give(planes.red());
     }
 
     private Luma half(AVFrame frame, AVPixFmtDescriptor format, UprightSize size, int plane) {

@@ -38,8 +38,12 @@ final class RateKeeper {
         return quantiser;
     }
 
-    /** Learns what a group took and sets the quantiser of the next. */
-    void groupTook(double bits, double groupSeconds) {
+    /**
+     * Learns what a group took and sets the quantiser of the next.
+     *
+     * @param used the group's quantiser, which others may have followed already
+     */
+    void groupTook(int used, double bits, double groupSeconds) {
         if (!(bits > 0) || !(groupSeconds > 0)) {
             return;
         }
@@ -49,7 +53,7 @@ final class RateKeeper {
         double goal = Math.max(0.3, Math.min(2, owed / groupSeconds / bitsPerSecond)) * bitsPerSecond;
         double change = STEPS_PER_OCTAVE * log2(bits / groupSeconds / goal);
         int bounded = (int) Math.max(-MOST_FINER, Math.min(MOST_COARSER, Math.ceil(change)));
-        quantiser = clamp(quantiser + bounded);
+        quantiser = clamp(used + bounded);
     }
 
     private static int clamp(int q) {

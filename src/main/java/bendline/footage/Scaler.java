@@ -98,7 +98,7 @@ final class Scaler implements AutoCloseable {
     }
 
     /** Untagged pictures follow the custom of the trade: high definition is BT.709, smaller is BT.601. */
-    private static int matrixOf(AVFrame frame) {
+    static int matrixOf(AVFrame frame) {
         if (frame.colorspace() != avutil.AVCOL_SPC_UNSPECIFIED) {
             return frame.colorspace();
         }

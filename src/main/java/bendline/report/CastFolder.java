@@ -8,6 +8,7 @@ import bendline.flight.Gain;
 import bendline.footage.Footage;
 import bendline.footage.Picture;
 import bendline.footage.PictureReader;
+import bendline.image.VideoPlanes;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -128,13 +129,19 @@ public final class CastFolder {
         try (PictureReader reader =
                         Footage.open(analysis.clip(), analysis.info()).pictures();
                 MarkedClip marked = new MarkedClip(analysis, in.resolve("marked.mp4"), options)) {
-            for (Picture p = reader.next(); p != null; p = reader.next()) {
-                progress.at("Drawing", (double) p.index() / analysis.info().frames());
-                veil.cover(p.image(), p.index());
-                if (stills.wants(p.index())) {
-                    stills.add(p, in);
+            while (reader.advance()) {
+                int i = reader.index();
+                progress.at("Drawing", (double) i / analysis.info().frames());
+                VideoPlanes planes = veil.covers(i) ? null : reader.planes();
+                if (planes == null || stills.wants(i)) {
+                    Picture p = reader.picture();
+                    veil.cover(p.image(), i);
+                    if (stills.wants(i)) {
+                        stills.add(p, in);
+                    }
+                    planes = planes == null ? p.planes() : planes;
                 }
-                marked.add(p);
+                marked.add(i, reader.seconds(), planes);
             }
         }
         progress.at("Drawing", 1);

@@ -19,6 +19,11 @@ final class FaceVeil {
         this.faces = faces;
     }
 
+    /** Whether there is a face to cover in a frame. */
+    boolean covers(int frame) {
+        return !faces.in(frame).isEmpty();
+    }
+
     /** Covers the faces of a frame in its picture, in place. */
     void cover(BufferedImage image, int frame) {
         for (Faces.Spot spot : faces.in(frame)) {

@@ -3,7 +3,7 @@ package bendline.report;
 import bendline.analysis.ClipAnalysis;
 import bendline.footage.ClipWriter;
 import bendline.footage.ClipWriterSettings;
-import bendline.footage.Picture;
+import bendline.image.VideoPlanes;
 import bendline.stroke.Event;
 import bendline.stroke.Kinematics;
 import bendline.stroke.Stroke;
@@ -33,14 +33,18 @@ final class MarkedClip implements AutoCloseable {
 
     private final ClipAnalysis analysis;
     private final CastPainter painter;
-    private final BesideWriter writer;
+    private final ClipWriter writer;
+    private final VideoPlanes canvas;
     private final Reader reader;
     private final StrokePace pace;
     private final @Nullable BendPanel panel;
     private final int pictureWidth;
     private final int width;
-    private final int pictureHeight;
+    private final int stripTop;
     private final int height;
+    private final Overlay overlay;
+    private final Board side;
+    private final Board under;
     private final int fontSize;
     private final Font font;
     private final Font bold;
@@ -51,74 +55,82 @@ final class MarkedClip implements AutoCloseable {
         this.reader = options.reader();
         this.pace = new StrokePace(analysis, options.marked().slower());
         this.pictureWidth = analysis.info().width() / 2 * 2;
-        this.pictureHeight = analysis.info().height();
+        // An odd last row goes with its pair under the strip.
+        int pictureHeight = analysis.info().height();
+        this.stripTop = pictureHeight / 2 * 2;
         this.fontSize = Math.max(12, pictureWidth / 36);
         boolean beside = options.marked().bendPanel() && !analysis.casts().isEmpty();
         int panelWidth = beside ? (int) (PANEL_SHARE * Math.max(pictureWidth, pictureHeight)) / 2 * 2 : 0;
         this.width = pictureWidth + panelWidth;
         this.panel = beside ? new BendPanel(analysis, panelWidth, pictureHeight, fontSize) : null;
-        this.height = (pictureHeight + 4 * fontSize) / 2 * 2;
+        this.height = stripTop + 4 * fontSize;
+        this.overlay = new Overlay(width, height);
+        this.side = new Board(Math.max(2, panelWidth), stripTop);
+        this.under = new Board(width, 4 * fontSize);
         this.font = new Font(Font.SANS_SERIF, Font.PLAIN, fontSize);
         this.bold = new Font(Font.SANS_SERIF, Font.BOLD, fontSize);
         double step = analysis.info().medianStepSeconds();
         double rate = Math.max(1, Math.min(1000, 1 / step));
         int bits = (int) Math.max(1e6, Math.min(4e7, BITS_PER_PIXEL * width * height * Math.min(rate, 60)));
-        this.writer = new BesideWriter(
-                new ClipWriter(
-                        file, width, height, ClipWriterSettings.of(rate, bits).inHaste()),
-                width,
-                height);
+        this.canvas = VideoPlanes.black(width, height);
+        this.writer = new ClipWriter(
+                file, width, height, ClipWriterSettings.of(rate, bits).inHaste());
     }
 
-    /** Adds the next frame. */
-    void add(Picture picture) throws IOException {
-        Graphics2D g = writer.canvas().createGraphics();
-        g.setColor(PictureColours.CASING);
-        g.fillRect(0, pictureHeight, width, height - pictureHeight);
-        g.fillRect(pictureWidth, 0, width - pictureWidth, pictureHeight);
-        g.drawImage(picture.image(), 0, 0, null);
-        Graphics2D over = (Graphics2D) g.create(0, 0, pictureWidth, pictureHeight);
-        painter.paint(over, picture.index(), Math.max(1, pictureWidth / 960.0));
+    /**
+     * Adds the next frame.
+     *
+     * @param frame decoded frames counted from 0
+     * @param seconds clip time
+     * @param picture as stored; copied
+     */
+    void add(int frame, double seconds, VideoPlanes picture) throws IOException {
+        canvas.put(picture, 0, 0);
+        Graphics2D over = overlay.clean();
+        over.clipRect(0, 0, pictureWidth, stripTop);
+        painter.paint(over, frame, Math.max(1, pictureWidth / 960.0));
         over.dispose();
-        beside(g, picture);
-        strip(g, picture);
-        g.dispose();
-        writer.write(pace.shownAt(picture.seconds()));
-    }
-
-    private void beside(Graphics2D g, Picture picture) {
-        Stroke stroke = painter.strokeAt(picture.index());
-        if (panel == null || stroke == null) {
-            return;
+        overlay.onto(canvas);
+        if (panel != null) {
+            beside(panel, frame);
         }
-        Kinematics k = stroke.kinematics();
-        int i = picture.index() - k.firstFrame();
-        double compression = i >= 0 && i < k.size() ? 1 - k.chordRatio()[i] : Double.NaN;
-        Graphics2D side = (Graphics2D) g.create(pictureWidth, 0, width - pictureWidth, pictureHeight);
-        panel.paint(side, stroke, picture.index(), compression);
-        side.dispose();
+        strip(frame, seconds);
+        writer.write(canvas, pace.shownAt(seconds));
     }
 
-    private void strip(Graphics2D g, Picture picture) {
+    private void beside(BendPanel panel, int frame) {
+        Graphics2D g = side.clean(PictureColours.CASING);
+        Stroke stroke = painter.strokeAt(frame);
+        if (stroke != null) {
+            Kinematics k = stroke.kinematics();
+            int i = frame - k.firstFrame();
+            double compression = i >= 0 && i < k.size() ? 1 - k.chordRatio()[i] : Double.NaN;
+            panel.paint(g, stroke, frame, compression);
+        }
+        g.dispose();
+        side.onto(canvas, pictureWidth, 0);
+    }
+
+    private void strip(int frame, double seconds) {
+        Graphics2D g = under.clean(PictureColours.CASING);
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        Stroke stroke = painter.strokeAt(picture.index());
-        timeBar(g, picture);
+        Stroke stroke = painter.strokeAt(frame);
+        timeBar(g, seconds);
         if (Lettering.works()) {
             g.setColor(PictureColours.LETTERS);
             g.setFont(bold);
-            g.drawString(
-                    reader.say(happening(stroke, picture.seconds())),
-                    fontSize / 2,
-                    pictureHeight + (int) (1.9 * fontSize));
+            g.drawString(reader.say(happening(stroke, seconds)), fontSize / 2, (int) (1.9 * fontSize));
             g.setFont(font);
-            g.drawString(reader.say(numbers(stroke, picture)), fontSize / 2, pictureHeight + (int) (3.3 * fontSize));
+            g.drawString(reader.say(numbers(stroke, frame, seconds)), fontSize / 2, (int) (3.3 * fontSize));
         }
+        g.dispose();
+        under.onto(canvas, 0, stripTop);
     }
 
     /** The clip from end to end, the casts as bars, their moments as ticks, and where we are. */
-    private void timeBar(Graphics2D g, Picture picture) {
-        double y = pictureHeight + 0.35 * fontSize;
+    private void timeBar(Graphics2D g, double seconds) {
+        double y = 0.35 * fontSize;
         double bar = Math.max(2, fontSize / 6.0);
         g.setColor(PictureColours.LETTERS);
         g.fill(new Rectangle2D.Double(0, y + bar / 2 - 0.5, width, 1));
@@ -132,7 +144,7 @@ final class MarkedClip implements AutoCloseable {
             }
         }
         g.setColor(PictureColours.BLANK);
-        double here = x(picture.seconds());
+        double here = x(seconds);
         g.fill(new Rectangle2D.Double(here - bar, y - 1.5 * bar, 2 * bar, 4 * bar));
     }
 
@@ -164,14 +176,14 @@ final class MarkedClip implements AutoCloseable {
                         : "");
     }
 
-    private String numbers(@Nullable Stroke stroke, Picture picture) {
-        String time = Words.of("%.2f s", picture.seconds());
+    private String numbers(@Nullable Stroke stroke, int frame, double seconds) {
+        String time = Words.of("%.2f s", seconds);
         if (stroke == null) {
             return time;
         }
         Kinematics k = stroke.kinematics();
-        int i = picture.index() - k.firstFrame();
-        boolean tipSeen = analysis.trace().frames().get(picture.index()).tip().seen();
+        int i = frame - k.firstFrame();
+        boolean tipSeen = analysis.trace().frames().get(frame).tip().seen();
         return time
                 + shown("   butt %.0f°", i, k.buttAngleRad(), 180 / Math.PI)
                 + (i >= 0 && i < k.size() && Double.isFinite(k.chordRatio()[i])

@@ -91,8 +91,11 @@ final class BendMeasures {
         double own = Math.hypot(0.5 * leftSd, moved);
         out.put(
                 Quantity.ENERGY_LEFT,
-                Double.isNaN(left)
-                        ? Quantity.ENERGY_LEFT.unknown("the blank was not followed at the release")
+                Double.isNaN(left) || left > most + leftSd
+                        ? Quantity.ENERGY_LEFT.unknown(
+                                Double.isNaN(left)
+                                        ? "the blank was not followed at the release"
+                                        : "the energy's peak was not read: more is seen at the release")
                         : Quantity.ENERGY_LEFT.known(
                                 left / most,
                                 Math.max(0.02, Double.isNaN(own) ? leftSd / most : own / most),

@@ -95,6 +95,11 @@ class ClipWriterTest {
         Path one = BarClip.write(folder.resolve("one.mp4"), BarClip.steady(40, 30));
         Path two = BarClip.write(folder.resolve("two.mp4"), BarClip.steady(40, 30));
         assertThat(Files.mismatch(one, two)).isEqualTo(-1);
+        ClipWriterSettings haste = ClipWriterSettings.of(30, 2_000_000).inHaste();
+        Path three = BarClip.write(folder.resolve("three.mp4"), BarClip.steady(70, 30), haste);
+        Path four = BarClip.write(folder.resolve("four.mp4"), BarClip.steady(70, 30), haste);
+        assertThat(Files.mismatch(three, four)).as("groups side by side").isEqualTo(-1);
+        assertThat(Footage.open(three).survey(done -> {}).frames()).isEqualTo(70);
     }
 
     @Test

@@ -4,9 +4,9 @@ import bendline.analysis.ClipAnalysis;
 import bendline.analysis.Quality;
 import bendline.footage.ClipInfo;
 import bendline.footage.Footage;
-import bendline.footage.Picture;
 import bendline.footage.PictureReader;
 import bendline.geometry.Homography;
+import bendline.image.VideoPlanes;
 import bendline.scene.CameraMotion;
 import bendline.trace.FrameTrace;
 import bendline.trace.Trace;
@@ -41,8 +41,12 @@ public final class MarkedClipCost {
         try (PictureReader reader =
                         Footage.open(analysis.clip(), analysis.info()).pictures();
                 MarkedClip marked = new MarkedClip(analysis, file, options)) {
-            for (Picture p = reader.next(); p != null; p = reader.next()) {
-                marked.add(p);
+            while (reader.advance()) {
+                VideoPlanes planes = reader.planes();
+                marked.add(
+                        reader.index(),
+                        reader.seconds(),
+                        planes == null ? reader.picture().planes() : planes);
             }
         } finally {
             Files.delete(file);

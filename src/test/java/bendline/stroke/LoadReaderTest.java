@@ -16,7 +16,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Casts of the simulator, whose rod shares nothing with ours, as a tracker with errors of 0.4 px would see them, read with a
@@ -163,6 +166,28 @@ class LoadReaderTest {
         assertThat(energy.basis()).contains("ring", "check its length");
         assertThat(energy.plusMinus()).isGreaterThan(0.8 * energy.value());
         assertThat(value(wrong, "peakTipForce") / c.truth("peakLinePullN")).isEqualTo(1, within(0.1));
+    }
+
+    /** Other lengths and stiffnesses than the rod's own: what is told is wide enough to hold the truth, or is not told. */
+    @ParameterizedTest
+    @CsvSource({
+        "0.62,, ", // 2.4 m for 3.9 m
+        "1.54,, ", // 6 m for 3.9 m
+        "1,0.25,", // a tenth of its test curve
+        "1,1,", // lb taken for kg, the other way round
+        "1,,0.01", // a tenth of an ounce too many
+        "1,,0.35"
+    })
+    void isNotSureOfWhatWasToldWrongly(double length, @Nullable Double testCurveKg, @Nullable Double castingKg) {
+        SimulatedCasts.Read c = smooth().get(0);
+        boolean stiffnessTold = testCurveKg != null || castingKg != null;
+        BlankFacts facts =
+                stiffnessTold ? new BlankFacts(testCurveKg, castingKg, null, null) : measured(c.scenario());
+        SimulatedCasts.Read wrong = SimulatedCasts.misled(c.truth(), facts, SD_PX, DROPPED, length);
+        for (String[] pair : new String[][] {{"peakTipForce", "peakLinePullN"}, {"storedEnergy", "peakElasticJ"}}) {
+            Measure m = wrong.told(pair[0]);
+            System.out.println(length + " " + testCurveKg + " " + castingKg + " " + m + " TRUE " + c.truth(pair[1]));
+        }
     }
 
     @Test

@@ -3,7 +3,6 @@ package bendline.footage;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
-import java.io.IOException;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.global.avutil;
 import org.bytedeco.ffmpeg.global.swscale;
@@ -13,34 +12,28 @@ import org.bytedeco.javacpp.DoublePointer;
 import org.bytedeco.javacpp.IntPointer;
 import org.bytedeco.javacpp.PointerPointer;
 
-/** A native 4:2:0 frame (BT.709, limited range) that is filled from Java images. */
-final class YuvFrame implements AutoCloseable {
+/** Turns Java images into native 4:2:0 frames (BT.709, limited range). */
+final class ImageScaler implements AutoCloseable {
 
     private final int width;
     private final int height;
-    private final AVFrame frame;
     private final SwsContext scaler;
     private final BytePointer source;
     private final PointerPointer<BytePointer> planes = new PointerPointer<>(4);
     private final IntPointer strides = new IntPointer(4);
     private final BufferedImage scratch;
 
-    /** @param swift whether one of four pixels tells their colour instead of all, without exact rounding */
-    YuvFrame(int width, int height, boolean swift) throws IOException {
+    ImageScaler(int width, int height) {
         this.width = width;
         this.height = height;
-        this.frame = avutil.av_frame_alloc();
-        frame.format(avutil.AV_PIX_FMT_YUV420P).width(width).height(height);
-        frame.colorspace(avutil.AVCOL_SPC_BT709).color_range(avutil.AVCOL_RANGE_MPEG);
-        Native.check(avutil.av_frame_get_buffer(frame, 0), "take memory for a " + width + "x" + height + " frame");
-        this.scaler = scaler(width, height, swift);
+        this.scaler = scaler(width, height);
         this.source = new BytePointer((long) width * height * 3 + 64);
         this.planes.put(0, source);
         this.strides.put(0, width * 3);
         this.scratch = new BufferedImage(width, height, BufferedImage.TYPE_3BYTE_BGR);
     }
 
-    private static SwsContext scaler(int width, int height, boolean swift) {
+    private static SwsContext scaler(int width, int height) {
         SwsContext s = swscale.sws_getContext(
                 width,
                 height,
@@ -48,7 +41,7 @@ final class YuvFrame implements AutoCloseable {
                 width,
                 height,
                 avutil.AV_PIX_FMT_YUV420P,
-                swift ? swscale.SWS_POINT : swscale.SWS_BICUBIC | swscale.SWS_ACCURATE_RND,
+                swscale.SWS_BICUBIC | swscale.SWS_ACCURATE_RND,
                 null,
                 null,
                 (DoublePointer) null);
@@ -57,12 +50,10 @@ final class YuvFrame implements AutoCloseable {
         return s;
     }
 
-    /** Fills the frame; the image has the frame's size. */
-    AVFrame fill(BufferedImage image) throws IOException {
+    /** Fills a writable frame of the image's size. */
+    void fill(AVFrame frame, BufferedImage image) {
         source.put(bgr(image), 0, width * height * 3);
-        Native.check(avutil.av_frame_make_writable(frame), "take memory for a frame");
         swscale.sws_scale(scaler, planes, strides, 0, height, frame.data(), frame.linesize());
-        return frame;
     }
 
     private byte[] bgr(BufferedImage image) {
@@ -80,7 +71,6 @@ final class YuvFrame implements AutoCloseable {
 
     @Override
     public void close() {
-        avutil.av_frame_free(frame);
         swscale.sws_freeContext(scaler);
         source.close();
         planes.close();
