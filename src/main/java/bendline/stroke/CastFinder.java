@@ -67,17 +67,20 @@ final class CastFinder {
 
     private final RodSeries rod;
     private final SmoothCurve forwardRate;
+    private final SmoothCurve watchedRate;
     private final SmoothCurve angle;
 
     /**
      * @param rod the whole clip
-     * @param angle its butt angle, smoothed
-     * @param forwardRate rate at which the butt angle falls, smoothed
+     * @param angle its butt angle, smoothed and drawn on through gaps
+     * @param forwardRate rate at which the butt angle falls, likewise
+     * @param longestGap through which a turn itself may be told, real seconds; through longer ones only where it begins and ends
      */
-    CastFinder(RodSeries rod, SmoothCurve angle, SmoothCurve forwardRate) {
+    CastFinder(RodSeries rod, SmoothCurve angle, SmoothCurve forwardRate, double longestGap) {
         this.rod = rod;
         this.angle = angle;
         this.forwardRate = forwardRate.runningMedian(SLIP_SECONDS);
+        this.watchedRate = this.forwardRate.only(rod.watched(longestGap));
     }
 
     /** The casts, in order of time. */
@@ -95,15 +98,15 @@ final class CastFinder {
     /** All quick forward turns, fastest first. */
     private List<Candidate> turns() {
         List<Candidate> out = new ArrayList<>();
-        double from = forwardRate.start();
-        double end = forwardRate.end();
+        double from = watchedRate.start();
+        double end = watchedRate.end();
         while (from < end) {
-            double up = firstAbove(from, end);
+            double up = watchedRate.firstAtLeast(LEAST_RATE, from, end);
             if (Double.isNaN(up)) {
                 break;
             }
             double down = firstNotAbove(up, end);
-            Candidate c = around(forwardRate.argMax(up, down));
+            Candidate c = around(watchedRate.argMax(up, down));
             if (c != null) {
                 out.add(c);
             }
@@ -111,10 +114,6 @@ final class CastFinder {
         }
         out.sort(Comparator.comparingDouble(Candidate::peakRate).reversed());
         return out;
-    }
-
-    private double firstAbove(double from, double end) {
-        return forwardRate.at(from) >= LEAST_RATE ? from : forwardRate.firstRise(LEAST_RATE, from, end);
     }
 
     private double firstNotAbove(double up, double end) {
@@ -126,11 +125,12 @@ final class CastFinder {
         if (Double.isNaN(fastest)) {
             return null;
         }
-        double peak = forwardRate.at(fastest);
-        double start = forwardRate.lastRise(EDGE * peak, forwardRate.start(), fastest);
+        double peak = watchedRate.at(fastest);
+        double followed = forwardRate.lastGapEnd(0, forwardRate.start(), fastest);
+        double start = forwardRate.lastRise(EDGE * peak, followed, fastest);
         double end = forwardRate.firstFall(EDGE * peak, fastest, forwardRate.end());
         return new Candidate(
-                Double.isNaN(start) ? forwardRate.start() : start,
+                Double.isNaN(start) ? followed : start,
                 fastest,
                 Double.isNaN(end) ? forwardRate.end() : end,
                 peak);
