@@ -21,6 +21,9 @@ final class CastFinder {
     /** Slowest forward turn that counts, rad/s of real time. Rods put down or walked with stay under half of it. */
     private static final double LEAST_RATE = Math.toRadians(150);
 
+    /** So that a turn that ends where its rate falls to the least does not begin there again. */
+    private static final double JUST_OVER = 1 + 1e-6;
+
     private static final double LEAST_SWEEP = Math.toRadians(30);
 
     /** A swing that turns farther than this is a golf club's or a windmill's. */
@@ -101,7 +104,7 @@ final class CastFinder {
         double from = watchedRate.start();
         double end = watchedRate.end();
         while (from < end) {
-            double up = watchedRate.firstAtLeast(LEAST_RATE, from, end);
+            double up = watchedRate.firstAtLeast(JUST_OVER * LEAST_RATE, from, end);
             if (Double.isNaN(up)) {
                 break;
             }
@@ -125,7 +128,7 @@ final class CastFinder {
         if (Double.isNaN(fastest)) {
             return null;
         }
-        double peak = watchedRate.at(fastest);
+        double peak = forwardRate.at(fastest);
         double followed = forwardRate.lastGapEnd(0, forwardRate.start(), fastest);
         double start = forwardRate.lastRise(EDGE * peak, followed, fastest);
         double end = forwardRate.firstFall(EDGE * peak, fastest, forwardRate.end());
