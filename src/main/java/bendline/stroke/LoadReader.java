@@ -98,7 +98,8 @@ final class LoadReader {
                     ? rig.at(arcs.get(i).realSeconds())
                     : -1;
             if (k >= 0) {
-                double own = Math.hypot(Math.hypot(RigPull.MASS_SD, given.lengthSd), doubt / LENGTH_POWER) * rig.newtons()[k];
+                double own = Math.hypot(Math.hypot(RigPull.MASS_SD, given.lengthSd), doubt / LENGTH_POWER)
+                        * rig.newtons()[k];
                 out.weigh(i, rig.newtons()[k], Math.hypot(rig.sd()[k], own));
             }
         }

@@ -38,7 +38,8 @@ final class RigAgainstBend {
             return 0;
         }
         double middle = logs[logs.length / 2];
-        double[] away = Arrays.stream(logs).map(x -> Math.abs(x - middle)).sorted().toArray();
+        double[] away =
+                Arrays.stream(logs).map(x -> Math.abs(x - middle)).sorted().toArray();
         // Neighbouring frames err alike, so that their number does not make the middle surer.
         return Math.max(0, Math.abs(middle) - away[away.length / 2]);
     }

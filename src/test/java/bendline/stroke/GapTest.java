@@ -2,7 +2,6 @@ package bendline.stroke;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-
 import bendline.footage.SlowMotion;
 import bendline.scene.Setup;
 import bendline.scene.Setup.Side;

@@ -15,8 +15,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -181,8 +181,7 @@ class LoadReaderTest {
     void isNotSureOfWhatWasToldWrongly(double length, @Nullable Double testCurveKg, @Nullable Double castingKg) {
         SimulatedCasts.Read c = smooth().get(0);
         boolean stiffnessTold = testCurveKg != null || castingKg != null;
-        BlankFacts facts =
-                stiffnessTold ? new BlankFacts(testCurveKg, castingKg, null, null) : measured(c.scenario());
+        BlankFacts facts = stiffnessTold ? new BlankFacts(testCurveKg, castingKg, null, null) : measured(c.scenario());
         SimulatedCasts.Read wrong = SimulatedCasts.misled(c.truth(), facts, SD_PX, DROPPED, length);
         for (String[] pair : new String[][] {{"peakTipForce", "peakLinePullN"}, {"storedEnergy", "peakElasticJ"}}) {
             Measure m = wrong.told(pair[0]);

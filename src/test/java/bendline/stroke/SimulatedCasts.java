@@ -60,11 +60,16 @@ final class SimulatedCasts {
     }
 
     private static Read read(
-            Truth truth, @Nullable BlankFacts facts, double sdPx, double dropped, @Nullable Double rigKg, double factor) {
+            Truth truth,
+            @Nullable BlankFacts facts,
+            double sdPx,
+            double dropped,
+            @Nullable Double rigKg,
+            double factor) {
         Scenario scenario = truth.scenario();
         Trace trace = trace(truth, sdPx, dropped, scenario.seed());
-        Setup setup =
-                new Setup(null, factor * scenario.rod().freeLengthM(), null, rigKg, null, null, List.of()).withBlank(facts);
+        Setup setup = new Setup(null, factor * scenario.rod().freeLengthM(), null, rigKg, null, null, List.of())
+                .withBlank(facts);
         SlowMotion slow = new SlowMotion(scenario.camera().slowMotionFactor(), "given");
         return new Read(scenario, truth, new StrokeTimer().time(trace, setup, slow));
     }
