@@ -88,10 +88,10 @@ public final class ClipSession implements AutoCloseable {
     }
 
     private ClipAnalysis told(Progress progress) {
-        Timed timed = timed();
+        Timed timed = timed(BodyTrace.nobody(0, "not looked for yet"));
         BodyTrace body = body(timed.info(), timed.followed(), timed.strokes(), progress);
-        if (trace.hold(Grasps.of(body))) {
-            timed = timed();
+        if (trace.hold(Grasps.of(body)) || StrokeTimer.doubts(timed.followed(), setup, body)) {
+            timed = timed(body);
         }
         Trace followed = timed.followed();
         ClipInfo info = timed.info();
@@ -104,10 +104,10 @@ public final class ClipSession implements AutoCloseable {
         return new ClipAnalysis(footage.path(), info, setup, followed, quality, casts, body);
     }
 
-    private Timed timed() {
+    private Timed timed(BodyTrace body) {
         Trace followed = trace.trace();
         ClipInfo played = Timekeeper.inferred(read, followed, setup);
-        List<Stroke> strokes = new StrokeTimer().time(followed, setup, played.slowMotion());
+        List<Stroke> strokes = new StrokeTimer().time(followed, setup, played.slowMotion(), body);
         return new Timed(followed, Timekeeper.checked(played, followed, setup, strokes), strokes);
     }
 

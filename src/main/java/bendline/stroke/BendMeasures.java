@@ -9,6 +9,9 @@ import org.jspecify.annotations.Nullable;
 /** What the bend of a stroke comes to, in single numbers. */
 final class BendMeasures {
 
+    /** An energy whose uncertainty is a larger share of it is none: the truth may as well be twice or half of it. */
+    private static final double UNTOLD = 0.6;
+
     private final StrokeReader.Readings all;
     private final Bend bend;
     private final Map<Quantity, Measure> out = new EnumMap<>(Quantity.class);
@@ -79,6 +82,12 @@ final class BendMeasures {
             return;
         }
         double most = c.energyJ()[at];
+        if (c.energySd()[at] > UNTOLD * most) {
+            String unsure = "known to no better than a factor of two or so: " + c.basis();
+            out.put(Quantity.STORED_ENERGY, Quantity.STORED_ENERGY.unknown(unsure));
+            out.put(Quantity.ENERGY_LEFT, Quantity.ENERGY_LEFT.unknown(unsure));
+            return;
+        }
         out.put(
                 Quantity.STORED_ENERGY,
                 Quantity.STORED_ENERGY.known(
@@ -91,8 +100,11 @@ final class BendMeasures {
         double own = Math.hypot(0.5 * leftSd, moved);
         out.put(
                 Quantity.ENERGY_LEFT,
-                Double.isNaN(left)
-                        ? Quantity.ENERGY_LEFT.unknown("the blank was not followed at the release")
+                Double.isNaN(left) || left > most + leftSd
+                        ? Quantity.ENERGY_LEFT.unknown(
+                                Double.isNaN(left)
+                                        ? "the blank was not followed at the release"
+                                        : "the energy's peak was not read: more is seen at the release")
                         : Quantity.ENERGY_LEFT.known(
                                 left / most,
                                 Math.max(0.02, Double.isNaN(own) ? leftSd / most : own / most),

@@ -84,7 +84,7 @@ public final class BodyReader {
                         time(stroke, EventKind.RELEASE) + AFTER_SECONDS,
                         series.step()));
         Trends trends = Trends.of(series, body);
-        BodyScale scale = BodyScale.of(Scale.of(trace, setup), body);
+        BodyScale scale = BodyScale.of(Scale.of(trace, setup).against(body), body);
         Map<Quantity, Measure> out = new EnumMap<>(Quantity.class);
         new HandMeasures(series, body, trends, span, scale).into(out);
         List<Peak> peaks = new ChainReader(stroke, slowMotion.factor(), trends, span).peaks(out);

@@ -13,9 +13,9 @@ import bendline.body.BodyTrace;
 record BodyScale(double metresPerPixel, double relativeSd, double jointSdPx, String basis) {
 
     /** Grown-ups are 1.75 m tall give or take 0.09 m; common knowledge, no source. */
-    private static final double STATURE_M = 1.75;
+    static final double STATURE_M = 1.75;
 
-    private static final double STATURE_SD = 0.09 / STATURE_M;
+    static final double STATURE_SD = 0.09 / STATURE_M;
 
     /** The rod's scale where the user gave a length, else that of a person of usual height. */
     static BodyScale of(Scale rod, BodyTrace body) {

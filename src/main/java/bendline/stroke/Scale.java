@@ -1,7 +1,9 @@
 package bendline.stroke;
 
+import bendline.body.BodyTrace;
 import bendline.scene.Setup;
 import bendline.trace.Trace;
+import java.util.Locale;
 
 /**
  * Metres in a pixel.
@@ -23,6 +25,9 @@ record Scale(double metresPerPixel, double relativeSd, String basis) {
     /** What a camera that is not quite square to the cast does to lengths. */
     private static final double CAMERA_SD = 0.03;
 
+    /** Uncertainties by which two lengths must differ to contradict each other. */
+    private static final double CONTRADICTION = 3;
+
     static Scale of(Trace trace, Setup setup) {
         double measured = trace.freeLengthSdPx() / trace.freeLengthPx();
         Double free = setup.freeLengthM();
@@ -42,6 +47,33 @@ record Scale(double metresPerPixel, double relativeSd, String basis) {
                 Double.NaN,
                 Double.NaN,
                 "needs a length in metres: give the rod's length or its length above the upper hand");
+    }
+
+    /**
+     * The same held against the caster's own height. Where a person of that height is hardly to be found, one of the two is wrong, and
+     * lengths are no better known than by that much.
+     *
+     * @param body nobody followed says nothing
+     */
+    Scale against(BodyTrace body) {
+        if (!known() || !(body.heightPx() > 0)) {
+            return this;
+        }
+        double stature = metresPerPixel * body.heightPx();
+        double off = Math.abs(Math.log(stature / BodyScale.STATURE_M));
+        double seen = Math.hypot(body.heightSdPx() / body.heightPx(), relativeSd);
+        if (!(off > CONTRADICTION * Math.hypot(BodyScale.STATURE_SD, seen))) {
+            return this;
+        }
+        return new Scale(
+                metresPerPixel,
+                Math.hypot(relativeSd, off),
+                basis
+                        + String.format(
+                                Locale.ROOT,
+                                "; but the caster would then be %.1f m tall: check the rod's length, till then all in metres is as"
+                                        + " unsure as that",
+                                stature));
     }
 
     boolean known() {

@@ -46,14 +46,18 @@ final class StrokeReader {
     private final Setup setup;
     private final SlowMotion slowMotion;
 
-    StrokeReader(RodSeries whole, double step, Trace trace, Setup setup, SlowMotion slowMotion) {
+    /** @param scale metres in a pixel */
+    StrokeReader(RodSeries whole, double step, Clip clip, Scale scale) {
         this.whole = whole;
         this.step = step;
-        this.trace = trace;
-        this.scale = Scale.of(trace, setup);
-        this.setup = setup;
-        this.slowMotion = slowMotion;
+        this.trace = clip.trace;
+        this.scale = scale;
+        this.setup = clip.setup;
+        this.slowMotion = clip.slowMotion;
     }
+
+    /** What is the same for all casts of a clip. */
+    record Clip(Trace trace, Setup setup, SlowMotion slowMotion) {}
 
     /** One cast, of which nothing lies before {@code from} or after {@code to}, real seconds. */
     Stroke read(int number, CastFinder.Candidate turn, double from, double to, GivenMoments given) {

@@ -1,5 +1,6 @@
 package bendline.stroke;
 
+import bendline.body.BodyTrace;
 import bendline.footage.SlowMotion;
 import bendline.scene.Setup;
 import bendline.scene.Setup.Side;
@@ -30,6 +31,17 @@ public final class StrokeTimer {
      * @param slowMotion clip time against real time
      */
     public List<Stroke> time(Trace trace, Setup setup, SlowMotion slowMotion) {
+        return time(trace, setup, slowMotion, BodyTrace.nobody(0, "nobody was asked for"));
+    }
+
+    /** Whether the caster's height contradicts a length that was told, so that {@link #time} should be told of the body. */
+    public static boolean doubts(Trace trace, Setup setup, BodyTrace body) {
+        Scale told = Scale.of(trace, setup);
+        return !told.against(body).equals(told);
+    }
+
+    /** The same where the caster was followed: lengths that were told are held against their height. */
+    public List<Stroke> time(Trace trace, Setup setup, SlowMotion slowMotion, BodyTrace body) {
         if (!trace.foundRod() || trace.frames().size() < LEAST_FRAMES) {
             return List.of();
         }
@@ -53,7 +65,9 @@ public final class StrokeTimer {
         double[] fastest =
                 casts.stream().mapToDouble(CastFinder.Candidate::fastest).toArray();
         List<GivenMoments> given = GivenMoments.of(setup.marks(), fastest, best.time(), slowMotion.factor());
-        return read(new StrokeReader(best, step, trace, setup, slowMotion), casts, best, given);
+        Scale scale = Scale.of(trace, setup).against(body);
+        StrokeReader.Clip clip = new StrokeReader.Clip(trace, setup, slowMotion);
+        return read(new StrokeReader(best, step, clip, scale), casts, best, given);
     }
 
     private static double fastest(List<CastFinder.Candidate> casts) {

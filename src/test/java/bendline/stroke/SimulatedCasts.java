@@ -46,20 +46,30 @@ final class SimulatedCasts {
     }
 
     static Read read(Truth truth, @Nullable BlankFacts facts, double sdPx, double dropped) {
-        return read(truth, facts, sdPx, dropped, truth.scenario().rig().massG() / 1000);
+        return read(truth, facts, sdPx, dropped, truth.scenario().rig().massG() / 1000, 1);
     }
 
     /** Nobody weighed the rig. */
     static Read unweighed(Truth truth, @Nullable BlankFacts facts, double sdPx, double dropped) {
-        return read(truth, facts, sdPx, dropped, null);
+        return read(truth, facts, sdPx, dropped, null, 1);
+    }
+
+    /** Somebody told the rod's length wrongly, by a factor. */
+    static Read misled(Truth truth, @Nullable BlankFacts facts, double sdPx, double dropped, double factor) {
+        return read(truth, facts, sdPx, dropped, truth.scenario().rig().massG() / 1000, factor);
     }
 
     private static Read read(
-            Truth truth, @Nullable BlankFacts facts, double sdPx, double dropped, @Nullable Double rigKg) {
+            Truth truth,
+            @Nullable BlankFacts facts,
+            double sdPx,
+            double dropped,
+            @Nullable Double rigKg,
+            double factor) {
         Scenario scenario = truth.scenario();
         Trace trace = trace(truth, sdPx, dropped, scenario.seed());
-        Setup setup =
-                new Setup(null, scenario.rod().freeLengthM(), null, rigKg, null, null, List.of()).withBlank(facts);
+        Setup setup = new Setup(null, factor * scenario.rod().freeLengthM(), null, rigKg, null, null, List.of())
+                .withBlank(facts);
         SlowMotion slow = new SlowMotion(scenario.camera().slowMotionFactor(), "given");
         return new Read(scenario, truth, new StrokeTimer().time(trace, setup, slow));
     }
