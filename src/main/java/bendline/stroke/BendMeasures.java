@@ -9,6 +9,9 @@ import org.jspecify.annotations.Nullable;
 /** What the bend of a stroke comes to, in single numbers. */
 final class BendMeasures {
 
+    /** An energy whose uncertainty is a larger share of it is none: the truth may as well be twice or half of it. */
+    private static final double UNTOLD = 0.6;
+
     private final StrokeReader.Readings all;
     private final Bend bend;
     private final Map<Quantity, Measure> out = new EnumMap<>(Quantity.class);
@@ -79,6 +82,12 @@ final class BendMeasures {
             return;
         }
         double most = c.energyJ()[at];
+        if (c.energySd()[at] > UNTOLD * most) {
+            String unsure = "known to no better than a factor of two or so: " + c.basis();
+            out.put(Quantity.STORED_ENERGY, Quantity.STORED_ENERGY.unknown(unsure));
+            out.put(Quantity.ENERGY_LEFT, Quantity.ENERGY_LEFT.unknown(unsure));
+            return;
+        }
         out.put(
                 Quantity.STORED_ENERGY,
                 Quantity.STORED_ENERGY.known(

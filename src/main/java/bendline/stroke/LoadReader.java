@@ -35,13 +35,16 @@ final class LoadReader {
     /** What an energy read from one frame can be trusted to at best, joules. */
     private static final double LEAST_J = 0.02;
 
-    /** So many uncertainties between all that the rig says and all that the bend says, and one of them was told wrongly. */
-    private static final double SURE_MISFIT = 2.5;
+    /**
+     * So many uncertainties between all that the rig says and all that the bend says, and what was told is taken to be less sure than
+     * it said: of rods told as well as stated this widens one in seven.
+     */
+    private static final double MISFIT = 1.5;
 
     /** Of a stiff blank the rig's pull grows with the length told, the bend's falls with its square. */
     private static final int LENGTH_POWER = 3;
 
-    /** By how much rig and bend are known to differ, as a power of e. */
+    /** By how much what was told is known to contradict itself, as a power of e. */
     private final double doubt;
 
     private final List<RigAgainstBend.Pair> pairs = new ArrayList<>();
@@ -72,7 +75,7 @@ final class LoadReader {
 
     /** @param rod its blank may be unknown: then the rig alone tells */
     LoadReader(RodStiffness rod, List<BendArc> arcs, RigPull rig, Given given) {
-        this(rod, arcs, rig, given, 0);
+        this(rod, arcs, rig, given, rod.doubt());
     }
 
     private LoadReader(RodStiffness rod, List<BendArc> arcs, RigPull rig, Given given, double doubt) {
@@ -89,7 +92,7 @@ final class LoadReader {
         if (blank != null) {
             bends(out, blank);
             double off = RigAgainstBend.off(pairs);
-            if (off > SURE_MISFIT * Math.hypot(force(), Math.hypot(RigPull.MASS_SD, given.lengthSd))) {
+            if (off > MISFIT * Math.hypot(force(), Math.hypot(RigPull.MASS_SD, given.lengthSd))) {
                 return doubting(off).read();
             }
         }
@@ -119,7 +122,11 @@ final class LoadReader {
                         + " rod's length, what you said of its stiffness, and the rig's weight",
                 Math.exp(off));
         return new LoadReader(
-                new RodStiffness(told.withStiffness(told.stiffnessNm2(), sd), basis + says), arcs, rig, given, off);
+                new RodStiffness(told.withStiffness(told.stiffnessNm2(), sd), basis + says, doubt),
+                arcs,
+                rig,
+                given,
+                Math.max(doubt, off));
     }
 
     private void bends(LoadTable out, Blank b) {

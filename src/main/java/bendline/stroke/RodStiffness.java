@@ -15,8 +15,14 @@ import org.jspecify.annotations.Nullable;
  *
  * @param blank the part above the upper hand; null where nothing tells its stiffness
  * @param basis what it rests on, or why it is not known
+ * @param doubt by how much what was told of stiffness and length contradicts the ring, as a power of e of the stiffness; 0 for not
  */
-record RodStiffness(@Nullable Blank blank, String basis) {
+record RodStiffness(@Nullable Blank blank, String basis, double doubt) {
+
+    /** Nothing contradicts it. */
+    RodStiffness(@Nullable Blank blank, String basis) {
+        this(blank, basis, 0);
+    }
 
     /** What hangs on a bare tip after the release: the tip ring and the running line, kilograms. Common practice, no source. */
     private static final double BARE_TIP_KG = 0.002;
@@ -110,7 +116,8 @@ record RodStiffness(@Nullable Blank blank, String basis) {
                                 "; but the rod was seen to ring at %.1f Hz and such a blank would at %.1f Hz: check its length and"
                                         + " what you said of its stiffness",
                                 ring.value(),
-                                expected));
+                                expected),
+                off);
     }
 
     private static double square(double x) {
