@@ -31,7 +31,7 @@ final class BendMeasures {
         m.energy();
         m.place();
         m.after();
-        m.out.putAll(reach.measures(all));
+        m.out.putAll(reach.measures(all, bend.load().doubt()));
         return m.out;
     }
 

@@ -190,6 +190,11 @@ class LoadReaderTest {
         Measure energy = wrong.told("storedEnergy");
         assertThat(energy.value()).as(what).isNull();
         assertThat(energy.basis()).contains("check ");
+        Measure share = wrong.told("loadedShare");
+        if (share.value() != null) {
+            double right = value(c, "loadedShare");
+            assertThat(share.value()).as(what).isEqualTo(right, within(2 * share.plusMinus()));
+        }
         Measure pull = wrong.told("peakTipForce");
         if (pull.value() != null) {
             // Twice what holds two cases in three holds nineteen in twenty.
