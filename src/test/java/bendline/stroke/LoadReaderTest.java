@@ -13,6 +13,7 @@ import bendline.simulate.Scenario;
 import bendline.simulate.ScenarioFiles;
 import bendline.simulate.Severity;
 import bendline.simulate.Truth;
+import bendline.trace.FrameTrace;
 import bendline.trace.Trace;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -190,15 +191,53 @@ class LoadReaderTest {
         Measure energy = wrong.told("storedEnergy");
         assertThat(energy.value()).as(what).isNull();
         assertThat(energy.basis()).contains("check ");
-        Measure share = wrong.told("loadedShare");
-        if (share.value() != null) {
-            double right = value(c, "loadedShare");
-            assertThat(share.value()).as(what).isEqualTo(right, within(2 * share.plusMinus()));
-        }
-        Measure pull = wrong.told("peakTipForce");
-        if (pull.value() != null) {
-            // Twice what holds two cases in three holds nineteen in twenty.
-            assertThat(pull.value()).as(what).isEqualTo(c.truth("peakLinePullN"), within(2 * pull.plusMinus()));
+        assertHolds(wrong.told("loadedShare"), value(c, "loadedShare"));
+        assertHolds(wrong.told("peakTipForce"), c.truth("peakLinePullN"));
+    }
+
+    /**
+     * Five points of the blank in every frame and a rig that was not weighed: pull and energy hold the truth, or are not told. (Its
+     * compression is then too small by a tenth, as chords are shorter than an arc; the tracker always gives a whole curve.)
+     */
+    @Test
+    void isNotSureOfABlankSeenInFivePlaces() {
+        SimulatedCasts.Read c = smooth().get(0);
+        Trace whole =
+                SimulatedCasts.trace(c.truth(), SD_PX, DROPPED, c.scenario().seed());
+        List<FrameTrace> five = whole.frames().stream()
+                .map(f -> f.blank() == null
+                        ? f
+                        : new FrameTrace(
+                                f.frame(),
+                                f.seconds(),
+                                f.grip(),
+                                f.tip(),
+                                f.rig(),
+                                f.blank().resampled(5),
+                                f.buttAngleSd()))
+                .toList();
+        Trace trace = new Trace(
+                whole.width(),
+                whole.height(),
+                five,
+                whole.motion(),
+                whole.freeLengthPx(),
+                whole.freeLengthSdPx(),
+                null);
+        Setup setup = new Setup(null, c.scenario().rod().freeLengthM(), null, null, null, null, List.of())
+                .withBlank(measured(c.scenario()));
+        Stroke stroke =
+                new StrokeTimer().time(trace, setup, new SlowMotion(1, "given")).get(0);
+        assertHolds(stroke.measure("storedEnergy"), c.truth("peakElasticJ"));
+        assertHolds(stroke.measure("peakTipForce"), c.truth("peakLinePullN"));
+        assertThat(stroke.measure("peakTipForce").plusMinus())
+                .isGreaterThan(c.told("peakTipForce").plusMinus());
+    }
+
+    /** Twice what holds two cases in three holds nineteen in twenty. */
+    private static void assertHolds(Measure m, double truth) {
+        if (m.value() != null) {
+            assertThat(m.value()).as(m.id()).isEqualTo(truth, within(2 * m.plusMinus()));
         }
     }
 
