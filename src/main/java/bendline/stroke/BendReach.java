@@ -65,6 +65,9 @@ final class BendReach {
         if (b == null || kg == null) {
             return unknown(out, why);
         }
+        if (all.scale().doubtful()) {
+            return unknown(out, all.scale().basis());
+        }
         if (doubt > UNTOLD) {
             return unknown(
                     out,

@@ -255,19 +255,25 @@ class LoadReaderTest {
                 0.03 * height,
                 BodyTrace.nobody(0, "not asked").hands(),
                 "not asked");
-        Measure right = peakSpeed(trace, c.scenario().rod().freeLengthM(), body);
-        Measure wrong = peakSpeed(trace, 0.62 * c.scenario().rod().freeLengthM(), body);
+        double freeM = c.scenario().rod().freeLengthM();
+        Measure right = stroke(c, trace, freeM, body).measure("peakTipSpeed");
+        Stroke misled = stroke(c, trace, 0.62 * freeM, body);
+        Measure wrong = misled.measure("peakTipSpeed");
         assertThat(right.plusMinus()).isLessThan(0.1 * right.value());
         assertThat(wrong.basis()).contains("1.1 m tall", "check the rod's length");
         assertThat(wrong.value()).isEqualTo(right.value(), within(2 * wrong.plusMinus()));
+        for (String id : List.of("storedEnergy", "energyLeftShare", "loadedShare")) {
+            assertThat(misled.measure(id).value()).as(id).isNull();
+            assertThat(misled.measure(id).basis()).as(id).contains("check the rod's length");
+        }
     }
 
-    private static Measure peakSpeed(Trace trace, double freeM, BodyTrace body) {
-        Setup setup = new Setup(null, freeM, null, null, null, null, List.of());
+    private static Stroke stroke(SimulatedCasts.Read c, Trace trace, double freeM, BodyTrace body) {
+        Setup setup = new Setup(null, freeM, null, c.scenario().rig().massG() / 1000, null, null, List.of())
+                .withBlank(measured(c.scenario()));
         return new StrokeTimer()
                 .time(trace, setup, new SlowMotion(1, "given"), body)
-                .get(0)
-                .measure("peakTipSpeed");
+                .get(0);
     }
 
     @Test
