@@ -31,7 +31,7 @@ final class BendMeasures {
         m.energy();
         m.place();
         m.after();
-        m.out.putAll(reach.measures(all));
+        m.out.putAll(reach.measures(all, bend.load().doubt()));
         return m.out;
     }
 
@@ -82,8 +82,9 @@ final class BendMeasures {
             return;
         }
         double most = c.energyJ()[at];
-        if (c.energySd()[at] > UNTOLD * most) {
-            String unsure = "known to no better than a factor of two or so: " + c.basis();
+        if (c.energySd()[at] > UNTOLD * most || all.scale().doubtful()) {
+            String from = all.scale().doubtful() ? all.scale().basis() : c.basis();
+            String unsure = "known to no better than a factor of two or so: " + from;
             out.put(Quantity.STORED_ENERGY, Quantity.STORED_ENERGY.unknown(unsure));
             out.put(Quantity.ENERGY_LEFT, Quantity.ENERGY_LEFT.unknown(unsure));
             return;

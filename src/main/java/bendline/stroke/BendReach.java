@@ -42,6 +42,9 @@ final class BendReach {
      */
     private static final double SWING = 1.5;
 
+    /** What was told contradicts itself by so much, as a power of e of the stiffness: the rod is another one. */
+    private static final double UNTOLD = 0.6;
+
     private static final int STATIONS = 12;
 
     private final @Nullable Blank blank;
@@ -54,15 +57,28 @@ final class BendReach {
         this.why = rod.blank() == null ? rod.basis() : "needs the rig's mass";
     }
 
-    Map<Quantity, Measure> measures(StrokeReader.Readings all) {
+    /** @param doubt by how much what was told of the rod is contradicted, as in {@link LoadCurve} */
+    Map<Quantity, Measure> measures(StrokeReader.Readings all, double doubt) {
         Map<Quantity, Measure> out = new EnumMap<>(Quantity.class);
         Blank b = blank;
         Double kg = rigKg;
         if (b == null || kg == null) {
             return unknown(out, why);
         }
+        if (all.scale().doubtful()) {
+            return unknown(out, all.scale().basis());
+        }
+        if (doubt > UNTOLD) {
+            return unknown(
+                    out,
+                    String.format(
+                            Locale.ROOT,
+                            "the rod's ring or the rig speaks of a blank %.1f times as stiff or as soft: check the rod's length and"
+                                    + " what you said of its stiffness",
+                            Math.exp(doubt)));
+        }
         try {
-            told(out, b, kg, all);
+            told(out, b.withStiffness(b.stiffnessNm2(), Math.hypot(b.stiffnessRelativeSd(), doubt)), kg, all);
         } catch (BendException e) {
             return unknown(
                     out, "this rig would bend this blank beyond all measure: check the test curve and the rig's mass");
@@ -82,7 +98,7 @@ final class BendReach {
         double soft = b.stiffnessRelativeSd();
         Load hung = new Load(new Point(0, -hanging), StillBend.weight(b));
         double still = compression(b, hung, 1);
-        double stillSd = 0.5 * Math.abs(compression(b, hung, 1 + soft) - compression(b, hung, 1 / (1 + soft)));
+        double stillSd = farthest(b, hung, soft, still);
         out.put(
                 Quantity.REACH_STATIC,
                 Quantity.REACH_STATIC.known(
@@ -99,7 +115,7 @@ final class BendReach {
         Load cast = swung(b, kg, SWING * acceleration);
         double full = compression(b, cast, 1);
         double off = Math.hypot(FORCE_SD, soft);
-        double fullSd = 0.5 * Math.abs(compression(b, cast, 1 + off) - compression(b, cast, 1 / (1 + off)));
+        double fullSd = farthest(b, cast, off, full);
         String basis = String.format(
                 Locale.ROOT,
                 "the bend while this rig and the blank itself are taken to %.0f m/s on the way of a full sweep, the rig pulling with"
@@ -137,6 +153,16 @@ final class BendReach {
             body.add(new Point(0, -b.massAt(s) * a));
         }
         return new Load(new Point(0, -kg * atTip), body);
+    }
+
+    /**
+     * By how much a blank that is softer or stiffer by its uncertainty is bent otherwise. Not half the way from one to the other: a
+     * blank that lies along its load already is shortened most, and both of them less.
+     */
+    private static double farthest(Blank b, Load load, double off, double middle) {
+        double softer = Math.abs(compression(b, load, 1 + off) - middle);
+        double stiffer = Math.abs(compression(b, load, 1 / (1 + off)) - middle);
+        return Math.max(softer, stiffer);
     }
 
     /** With a stiffness so many times less than its own. */

@@ -17,6 +17,7 @@ import java.util.Arrays;
  * @param bendCentre mean place of the bend, share of the length from hand to tip
  * @param withoutInertiaN size of the pull if the blank had no mass: what its inertia and weight add to the bend
  * @param basis what it rests on, or why nothing was read
+ * @param doubt by how much what was told of the rod contradicts its ring or the rig, as a power of e of the stiffness; 0 for not
  */
 public record LoadCurve(
         double[] clipSeconds,
@@ -29,12 +30,13 @@ public record LoadCurve(
         double[] energySd,
         double[] bendCentre,
         double[] withoutInertiaN,
-        String basis) {
+        String basis,
+        double doubt) {
 
     /** Nothing was read. */
     static LoadCurve nothing(String why) {
         double[] none = {};
-        return new LoadCurve(none, none, none, none, none, none, none, none, none, none, why);
+        return new LoadCurve(none, none, none, none, none, none, none, none, none, none, why, 0);
     }
 
     /** Whether there is anything. */

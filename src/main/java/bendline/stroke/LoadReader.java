@@ -109,7 +109,7 @@ final class LoadReader {
         for (Jerks.Jerk j : Jerks.of(arcs, given.from, given.until, given.step)) {
             out.doubt(j.from(), j.to(), j.newtons());
         }
-        return out.curve(basis);
+        return out.curve(basis, doubt);
     }
 
     /** The same with a stiffness that is no better known than by what the rig says against it. */

@@ -86,8 +86,19 @@ final class LoadTable {
         }
     }
 
-    LoadCurve curve(String basis) {
+    LoadCurve curve(String basis, double doubt) {
         return new LoadCurve(
-                clip, real, newtons, newtonsSd, direction, directionSd, energy, energySd, centre, without, basis);
+                clip,
+                real,
+                newtons,
+                newtonsSd,
+                direction,
+                directionSd,
+                energy,
+                energySd,
+                centre,
+                without,
+                basis,
+                doubt);
     }
 }

@@ -28,6 +28,9 @@ record Scale(double metresPerPixel, double relativeSd, String basis) {
     /** Uncertainties by which two lengths must differ to contradict each other. */
     private static final double CONTRADICTION = 3;
 
+    /** A length that nothing contradicts is known to a tenth. */
+    private static final double MOST_FOR_A_BLANK = 0.2;
+
     static Scale of(Trace trace, Setup setup) {
         double measured = trace.freeLengthSdPx() / trace.freeLengthPx();
         Double free = setup.freeLengthM();
@@ -74,6 +77,11 @@ record Scale(double metresPerPixel, double relativeSd, String basis) {
                                 "; but the caster would then be %.1f m tall: check the rod's length, till then all in metres is as"
                                         + " unsure as that",
                                 stature));
+    }
+
+    /** Whether a length is so unsure that nothing of the blank, which goes as its powers, can be told from it. */
+    boolean doubtful() {
+        return relativeSd > MOST_FOR_A_BLANK;
     }
 
     boolean known() {

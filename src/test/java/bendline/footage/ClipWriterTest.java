@@ -45,6 +45,25 @@ class ClipWriterTest {
                 .anyMatch(n -> n.contains("uneven steps"));
     }
 
+    /** In haste two groups of pictures are encoded side by side; a player must not see where one ends. */
+    @Test
+    void groupsEncodedSideBySideJoinWithoutASeam() throws IOException {
+        ClipWriterSettings haste = new ClipWriterSettings(30, 1_000_000, 0, 0, 15).inHaste();
+        double[] times = BarClip.steady(100, 30);
+        for (int i = 50; i < times.length; i++) {
+            times[i] += 0.021;
+        }
+        Path file = BarClip.write(folder.resolve("joined.mp4"), times, haste);
+        try (LumaReader reader = Footage.open(file).lumas()) {
+            for (int i = 0; i < times.length; i++) {
+                Frame frame = reader.next();
+                assertThat(BarClip.number(frame.luma())).isEqualTo(i);
+                assertThat(frame.seconds()).isCloseTo(times[i], within(1.0 / 90_000));
+            }
+            assertThat(reader.next()).isNull();
+        }
+    }
+
     @Test
     void aRodThinAsThreePixelsStaysSharp() throws IOException {
         Path file = folder.resolve("rod.mp4");

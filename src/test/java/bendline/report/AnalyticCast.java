@@ -269,7 +269,7 @@ final class AnalyticCast {
         double[] energy = map(t, x -> 14 * bend(x) * bend(x) / 2.25);
         double[] some = map(t, x -> 0.6);
         LoadCurve load = new LoadCurve(
-                t, t, pull, some, some, some, energy, some, some, pull, "stiffness from a test curve of 1.20 kg");
+                t, t, pull, some, some, some, energy, some, some, pull, "stiffness from a test curve of 1.20 kg", 0);
         return new Bend(arcs, true, "the phone taken to stand square", load);
     }
 

@@ -13,6 +13,7 @@ import bendline.simulate.Scenario;
 import bendline.simulate.ScenarioFiles;
 import bendline.simulate.Severity;
 import bendline.simulate.Truth;
+import bendline.trace.FrameTrace;
 import bendline.trace.Trace;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -190,10 +191,53 @@ class LoadReaderTest {
         Measure energy = wrong.told("storedEnergy");
         assertThat(energy.value()).as(what).isNull();
         assertThat(energy.basis()).contains("check ");
-        Measure pull = wrong.told("peakTipForce");
-        if (pull.value() != null) {
-            // Twice what holds two cases in three holds nineteen in twenty.
-            assertThat(pull.value()).as(what).isEqualTo(c.truth("peakLinePullN"), within(2 * pull.plusMinus()));
+        assertHolds(wrong.told("loadedShare"), value(c, "loadedShare"));
+        assertHolds(wrong.told("peakTipForce"), c.truth("peakLinePullN"));
+    }
+
+    /**
+     * Five points of the blank in every frame and a rig that was not weighed: pull and energy hold the truth, or are not told. (Its
+     * compression is then too small by a tenth, as chords are shorter than an arc; the tracker always gives a whole curve.)
+     */
+    @Test
+    void isNotSureOfABlankSeenInFivePlaces() {
+        SimulatedCasts.Read c = smooth().get(0);
+        Trace whole =
+                SimulatedCasts.trace(c.truth(), SD_PX, DROPPED, c.scenario().seed());
+        List<FrameTrace> five = whole.frames().stream()
+                .map(f -> f.blank() == null
+                        ? f
+                        : new FrameTrace(
+                                f.frame(),
+                                f.seconds(),
+                                f.grip(),
+                                f.tip(),
+                                f.rig(),
+                                f.blank().resampled(5),
+                                f.buttAngleSd()))
+                .toList();
+        Trace trace = new Trace(
+                whole.width(),
+                whole.height(),
+                five,
+                whole.motion(),
+                whole.freeLengthPx(),
+                whole.freeLengthSdPx(),
+                null);
+        Setup setup = new Setup(null, c.scenario().rod().freeLengthM(), null, null, null, null, List.of())
+                .withBlank(measured(c.scenario()));
+        Stroke stroke =
+                new StrokeTimer().time(trace, setup, new SlowMotion(1, "given")).get(0);
+        assertHolds(stroke.measure("storedEnergy"), c.truth("peakElasticJ"));
+        assertHolds(stroke.measure("peakTipForce"), c.truth("peakLinePullN"));
+        assertThat(stroke.measure("peakTipForce").plusMinus())
+                .isGreaterThan(c.told("peakTipForce").plusMinus());
+    }
+
+    /** Twice what holds two cases in three holds nineteen in twenty. */
+    private static void assertHolds(Measure m, double truth) {
+        if (m.value() != null) {
+            assertThat(m.value()).as(m.id()).isEqualTo(truth, within(2 * m.plusMinus()));
         }
     }
 
@@ -211,19 +255,25 @@ class LoadReaderTest {
                 0.03 * height,
                 BodyTrace.nobody(0, "not asked").hands(),
                 "not asked");
-        Measure right = peakSpeed(trace, c.scenario().rod().freeLengthM(), body);
-        Measure wrong = peakSpeed(trace, 0.62 * c.scenario().rod().freeLengthM(), body);
+        double freeM = c.scenario().rod().freeLengthM();
+        Measure right = stroke(c, trace, freeM, body).measure("peakTipSpeed");
+        Stroke misled = stroke(c, trace, 0.62 * freeM, body);
+        Measure wrong = misled.measure("peakTipSpeed");
         assertThat(right.plusMinus()).isLessThan(0.1 * right.value());
         assertThat(wrong.basis()).contains("1.1 m tall", "check the rod's length");
         assertThat(wrong.value()).isEqualTo(right.value(), within(2 * wrong.plusMinus()));
+        for (String id : List.of("storedEnergy", "energyLeftShare", "loadedShare")) {
+            assertThat(misled.measure(id).value()).as(id).isNull();
+            assertThat(misled.measure(id).basis()).as(id).contains("check the rod's length");
+        }
     }
 
-    private static Measure peakSpeed(Trace trace, double freeM, BodyTrace body) {
-        Setup setup = new Setup(null, freeM, null, null, null, null, List.of());
+    private static Stroke stroke(SimulatedCasts.Read c, Trace trace, double freeM, BodyTrace body) {
+        Setup setup = new Setup(null, freeM, null, c.scenario().rig().massG() / 1000, null, null, List.of())
+                .withBlank(measured(c.scenario()));
         return new StrokeTimer()
                 .time(trace, setup, new SlowMotion(1, "given"), body)
-                .get(0)
-                .measure("peakTipSpeed");
+                .get(0);
     }
 
     @Test
