@@ -49,6 +49,15 @@ public final class SmoothCurve {
         return new SmoothCurve(t, scaled(v, -1), scaled(d, -1));
     }
 
+    /** The same curve without values at some of its samples: one entry a sample, false where it is to have none. */
+    public SmoothCurve only(boolean[] kept) {
+        double[] out = v.clone();
+        for (int i = 0; i < out.length; i++) {
+            out[i] = kept[i] ? v[i] : Double.NaN;
+        }
+        return new SmoothCurve(t, out, d);
+    }
+
     /**
      * The curve whose value at each sample is the median of the samples within {@code half} to either side: swings shorter than
      * that are gone, rises and falls stay where they were. NaN stays NaN.
@@ -97,6 +106,18 @@ public final class SmoothCurve {
     public double firstRise(double level, double from, double to) {
         for (int i = pieceAt(from); i + 1 < t.length && t[i] < to; i++) {
             double r = riseIn(i, level, from, to);
+            if (!Double.isNaN(r)) {
+                return r;
+            }
+        }
+        return Double.NaN;
+    }
+
+    /** The first time in [from, to] at which the curve is at least {@code level}, be it where its values begin; NaN if it never is. */
+    public double firstAtLeast(double level, double from, double to) {
+        for (int i = pieceAt(from); i + 1 < t.length && t[i] < to; i++) {
+            double lo = Math.max(from, t[i]);
+            double r = hermite(i, lo) >= level ? lo : riseIn(i, level, from, to);
             if (!Double.isNaN(r)) {
                 return r;
             }

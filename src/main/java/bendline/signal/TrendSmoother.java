@@ -140,7 +140,8 @@ public final class TrendSmoother {
 
     /**
      * The noise strength over each step: the sequence of stiffnesses with the lowest total score, where every change by a power
-     * of ten costs {@link #CHANGE_COST} (Viterbi's algorithm), its corners rounded a little.
+     * of ten costs {@link #CHANGE_COST} (Viterbi's algorithm), its corners rounded a little. Between two samples the looser of both
+     * holds: what was not seen may have begun with the first or only with the second.
      */
     private static double[] stiffness(double[][] logVariance, double[][] surprise, double scale, int[] seen, int n) {
         int m = EXPONENTS.length;
@@ -160,9 +161,12 @@ public final class TrendSmoother {
         double[] exponent = new double[n];
         int k = cheapest(total, -1);
         int upTo = n;
+        int later = k;
         for (int j = seen.length - 1; j >= 0; j--) {
-            Arrays.fill(exponent, j == 0 ? 0 : seen[j], upTo, EXPONENTS[k]);
+            Arrays.fill(exponent, j == 0 ? 0 : seen[j], upTo, EXPONENTS[Math.max(k, later)]);
+            exponent[seen[j]] = EXPONENTS[k];
             upTo = seen[j];
+            later = k;
             k = from[j][k];
         }
         return rounded(exponent);

@@ -78,10 +78,12 @@ final class Calibration {
      *
      * @param nominal the moment itself
      * @param drawn the same on a drawn curve
-     * @param chance a standard normal number
+     * @param chance a standard normal number, for what comes on top
+     * @param unseen how long the rod was out of sight about it, real seconds: it may then lie anywhere in there
      */
-    double drawn(EventKind kind, double nominal, double drawn, double step, double chance) {
+    double drawn(EventKind kind, double nominal, double drawn, double step, double chance, double unseen) {
         Part p = parts.get(kind);
-        return nominal + p.factor * (drawn - nominal) + p.least(step) * chance;
+        double top = Math.hypot(p.least(step), unseen / Math.sqrt(12));
+        return nominal + p.factor * (drawn - nominal) + top * chance;
     }
 }

@@ -21,6 +21,9 @@ final class CastFinder {
     /** Slowest forward turn that counts, rad/s of real time. Rods put down or walked with stay under half of it. */
     private static final double LEAST_RATE = Math.toRadians(150);
 
+    /** So that a turn that ends where its rate falls to the least does not begin there again. */
+    private static final double JUST_OVER = 1 + 1e-6;
+
     private static final double LEAST_SWEEP = Math.toRadians(30);
 
     /** A swing that turns farther than this is a golf club's or a windmill's. */
@@ -67,17 +70,20 @@ final class CastFinder {
 
     private final RodSeries rod;
     private final SmoothCurve forwardRate;
+    private final SmoothCurve watchedRate;
     private final SmoothCurve angle;
 
     /**
      * @param rod the whole clip
-     * @param angle its butt angle, smoothed
-     * @param forwardRate rate at which the butt angle falls, smoothed
+     * @param angle its butt angle, smoothed and drawn on through gaps
+     * @param forwardRate rate at which the butt angle falls, likewise
+     * @param longestGap through which a turn itself may be told, real seconds; through longer ones only where it begins and ends
      */
-    CastFinder(RodSeries rod, SmoothCurve angle, SmoothCurve forwardRate) {
+    CastFinder(RodSeries rod, SmoothCurve angle, SmoothCurve forwardRate, double longestGap) {
         this.rod = rod;
         this.angle = angle;
         this.forwardRate = forwardRate.runningMedian(SLIP_SECONDS);
+        this.watchedRate = this.forwardRate.only(rod.watched(longestGap));
     }
 
     /** The casts, in order of time. */
@@ -95,15 +101,15 @@ final class CastFinder {
     /** All quick forward turns, fastest first. */
     private List<Candidate> turns() {
         List<Candidate> out = new ArrayList<>();
-        double from = forwardRate.start();
-        double end = forwardRate.end();
+        double from = watchedRate.start();
+        double end = watchedRate.end();
         while (from < end) {
-            double up = firstAbove(from, end);
+            double up = watchedRate.firstAtLeast(JUST_OVER * LEAST_RATE, from, end);
             if (Double.isNaN(up)) {
                 break;
             }
             double down = firstNotAbove(up, end);
-            Candidate c = around(forwardRate.argMax(up, down));
+            Candidate c = around(watchedRate.argMax(up, down));
             if (c != null) {
                 out.add(c);
             }
@@ -111,10 +117,6 @@ final class CastFinder {
         }
         out.sort(Comparator.comparingDouble(Candidate::peakRate).reversed());
         return out;
-    }
-
-    private double firstAbove(double from, double end) {
-        return forwardRate.at(from) >= LEAST_RATE ? from : forwardRate.firstRise(LEAST_RATE, from, end);
     }
 
     private double firstNotAbove(double up, double end) {
@@ -127,13 +129,11 @@ final class CastFinder {
             return null;
         }
         double peak = forwardRate.at(fastest);
-        double start = forwardRate.lastRise(EDGE * peak, forwardRate.start(), fastest);
+        double followed = forwardRate.lastGapEnd(0, forwardRate.start(), fastest);
+        double start = forwardRate.lastRise(EDGE * peak, followed, fastest);
         double end = forwardRate.firstFall(EDGE * peak, fastest, forwardRate.end());
         return new Candidate(
-                Double.isNaN(start) ? forwardRate.start() : start,
-                fastest,
-                Double.isNaN(end) ? forwardRate.end() : end,
-                peak);
+                Double.isNaN(start) ? followed : start, fastest, Double.isNaN(end) ? forwardRate.end() : end, peak);
     }
 
     private boolean qualifies(Candidate c) {

@@ -141,22 +141,31 @@ record Moments(
     }
 
     /** These drawn moments as far from the nominal ones as they may really lie. */
-    Moments asFarOff(Moments nominal, Calibration c, double step, Random random) {
-        double push =
-                c.drawn(EventKind.FORWARD_START, nominal.forwardStart(), forwardStart(), step, random.nextGaussian());
-        double pushed = push - forwardStart();
+    Moments asFarOff(Moments nominal, Doubt doubt) {
+        double pushed =
+                doubt.moved(EventKind.FORWARD_START, nominal.forwardStart(), forwardStart(), true) - forwardStart();
         return new Moments(
                 backRate,
-                c.drawn(EventKind.BACKSWING_START, nominal.backswingStart, backswingStart, step, random.nextGaussian()),
-                c.drawn(EventKind.BACKSWING_END, nominal.backswingEnd, backswingEnd, step, random.nextGaussian()),
-                c.drawn(EventKind.REARMOST, nominal.rearmost, rearmost, step, random.nextGaussian()),
+                doubt.moved(EventKind.BACKSWING_START, nominal.backswingStart, backswingStart, true),
+                doubt.moved(EventKind.BACKSWING_END, nominal.backswingEnd, backswingEnd, true),
+                doubt.moved(EventKind.REARMOST, nominal.rearmost, rearmost, true),
                 rearmostAngle,
                 handStart + pushed,
                 turnStart + pushed,
-                c.drawn(EventKind.FASTEST_TURN, nominal.fastestTurn, fastestTurn, step, random.nextGaussian()),
-                c.drawn(EventKind.PEAK_BEND, nominal.peakBend, peakBend, step, random.nextGaussian()),
+                doubt.moved(EventKind.FASTEST_TURN, nominal.fastestTurn, fastestTurn, true),
+                doubt.moved(EventKind.PEAK_BEND, nominal.peakBend, peakBend, false),
                 deepestLoad,
-                c.drawn(EventKind.STOP, nominal.stop, stop, step, random.nextGaussian()),
-                c.drawn(EventKind.ROD_STRAIGHT, nominal.rodStraight, rodStraight, step, random.nextGaussian()));
+                doubt.moved(EventKind.STOP, nominal.stop, stop, true),
+                doubt.moved(EventKind.ROD_STRAIGHT, nominal.rodStraight, rodStraight, false));
+    }
+
+    /** What drawn paths do not show of how far moments may lie off: the fitted uncertainties and stretches in which nothing was seen. */
+    record Doubt(Calibration fitted, RodSeries rod, double step, Random random) {
+
+        /** @param across whether the moment is told through gaps that are longer than smoothing bridges */
+        private double moved(EventKind kind, double nominal, double drawn, boolean across) {
+            double unseen = across ? rod.unseen(nominal, StrokeTrends.bridge(step)) : 0;
+            return fitted.drawn(kind, nominal, drawn, step, random.nextGaussian(), unseen);
+        }
     }
 }

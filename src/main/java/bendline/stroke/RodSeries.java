@@ -112,6 +112,33 @@ record RodSeries(
         return p.x() < 0 || p.y() < 0 || p.x() > trace.width() || p.y() > trace.height();
     }
 
+    /** Per frame whether it lies between frames that show the blank and are no farther apart than {@code longest}, real seconds. */
+    boolean[] watched(double longest) {
+        boolean[] out = new boolean[size()];
+        int last = -1;
+        for (int i = 0; i < out.length; i++) {
+            if (!Double.isNaN(angle[i])) {
+                boolean near = last >= 0 && time[i] - time[last] <= longest * (1 + 1e-9);
+                Arrays.fill(out, near ? last : i, i + 1, true);
+                last = i;
+            }
+        }
+        return out;
+    }
+
+    /** Length of the stretch about a time in which no frame shows the blank, real seconds; 0 if it is no longer than {@code longest}. */
+    double unseen(double t, double longest) {
+        double last = time[0];
+        for (int i = 0; i < size(); i++) {
+            boolean shown = !Double.isNaN(angle[i]);
+            if (shown && time[i] >= t) {
+                return time[i] - last > longest * (1 + 1e-9) ? time[i] - last : 0;
+            }
+            last = shown ? time[i] : last;
+        }
+        return 0;
+    }
+
     /** Number of frames. */
     int size() {
         return time.length;

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.IntStream;
 
 /** Reads one cast out of the rod's series: smooth curves, moments, measures, each with the uncertainty that draws give. */
 final class StrokeReader {
@@ -72,7 +73,8 @@ final class StrokeReader {
         Moments.Search search = new Moments.Search(
                 rod.time()[0], turn, loadedUntil, Moments.Leeway.none(handTimed ? Double.NaN : HAND_LEAD_SECONDS));
         Moments moments = Moments.find(curves, search).with(given.seconds(), curves);
-        Draws draws = draws(trends, search, release, moments, given);
+        Moments.Doubt doubt = new Moments.Doubt(Calibration.FITTED, rod, step, new Random(DRAWS));
+        Draws draws = draws(trends, search, release, new Nominal(moments, doubt, given));
         Found nod = given.or(EventKind.CLIP_NOD, nod(first, to, release), step);
         Readings all = new Readings(rod, step, trends, curves, moments, handTimed, release, nod, draws, scale, trace);
         Map<EventKind, Event> events = new EventBook(all, slowMotion.factor(), this::clipFrame).events();
@@ -157,18 +159,20 @@ final class StrokeReader {
         return best > HAND_CONTRAST * noise;
     }
 
-    private Draws draws(
-            StrokeTrends trends, Moments.Search search, Found release, Moments nominal, GivenMoments given) {
+    /** What is drawn about: the moments as they are told, how far they may lie off, and those that a person gave. */
+    private record Nominal(Moments moments, Moments.Doubt doubt, GivenMoments given) {}
+
+    private Draws draws(StrokeTrends trends, Moments.Search search, Found release, Nominal nominal) {
         List<Moments> moments = new ArrayList<>();
         double[] releases = new double[DRAWS];
         double[] lowest = new double[DRAWS];
         List<Map<Quantity, Double>> numbers = new ArrayList<>();
-        Random random = new Random(DRAWS);
+        Random random = nominal.doubt.random();
         for (int k = 0; k < DRAWS; k++) {
             Curves c = trends.draw(10L * k + 1);
             Moments m = Moments.find(c, drawn(search, random))
-                    .asFarOff(nominal, Calibration.FITTED, step, random)
-                    .with(given.drawn(step, random), c);
+                    .asFarOff(nominal.moments, nominal.doubt)
+                    .with(nominal.given.drawn(step, random), c);
             releases[k] = release.value() + release.sd() * random.nextGaussian();
             lowest[k] = Numbers.lowest(c, m, releases[k]);
             moments.add(m);
@@ -200,6 +204,7 @@ final class StrokeReader {
         double[] clip = new double[to - from];
         double[] speed = new double[to - from];
         double[] metric = new double[to - from];
+        boolean[] watched = rod.watched(StrokeTrends.bridge(step));
         for (int i = 0; i < clip.length; i++) {
             clip[i] = rod.time()[from + i] * slowMotion.factor();
             speed[i] = Math.hypot(trends.tipX().rates()[from + i], trends.tipY().rates()[from + i]);
@@ -209,13 +214,20 @@ final class StrokeReader {
                 firstFrame,
                 clip,
                 Arrays.copyOfRange(rod.time(), from, to),
-                Arrays.copyOfRange(trends.angle().values(), from, to),
-                Arrays.copyOfRange(trends.angle().valueSds(), from, to),
-                Arrays.copyOfRange(trends.angle().rates(), from, to),
+                seen(trends.angle().values(), watched, from, to),
+                seen(trends.angle().valueSds(), watched, from, to),
+                seen(trends.angle().rates(), watched, from, to),
                 Arrays.copyOfRange(trends.chord().values(), from, to),
                 Arrays.copyOfRange(trends.chord().valueSds(), from, to),
                 speed,
                 metric);
+    }
+
+    /** What is drawn on through a long gap is for timing, and no measured value. */
+    private static double[] seen(double[] values, boolean[] watched, int from, int to) {
+        return IntStream.range(from, to)
+                .mapToDouble(i -> watched[i] ? values[i] : Double.NaN)
+                .toArray();
     }
 
     private int frameAt(double seconds) {

@@ -47,7 +47,7 @@ public final class StrokeTimer {
         }
         RodSeries right = RodSeries.of(trace, slowMotion, Side.RIGHT);
         double step = medianStep(right.time());
-        Trend angle = StrokeTrends.smoother(step).smooth(right.time(), right.angle(), right.angleSd());
+        Trend angle = StrokeTrends.angle(right, step);
         RodSeries best = right;
         List<CastFinder.Candidate> casts = List.of();
         for (Side side : sides(setup)) {
@@ -55,7 +55,8 @@ public final class StrokeTimer {
             List<CastFinder.Candidate> found = new CastFinder(
                             rod,
                             side == Side.RIGHT ? angle.valueCurve() : mirrored(angle),
-                            side == Side.RIGHT ? angle.rateCurve().negated() : angle.rateCurve())
+                            side == Side.RIGHT ? angle.rateCurve().negated() : angle.rateCurve(),
+                            StrokeTrends.bridge(step))
                     .find();
             if (fastest(found) > fastest(casts)) {
                 casts = found;

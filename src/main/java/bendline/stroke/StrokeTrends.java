@@ -22,6 +22,13 @@ record StrokeTrends(Trend angle, Trend gripX, Trend chord, Trend lag, Trend tipX
 
     private static final double BRIDGE_FRAMES = 3.5;
 
+    /**
+     * Longest gap over which the ways of butt and hand are drawn on to tell when a movement began or ended that was seen on both
+     * sides of it, real seconds: a forward stroke. Nothing else is told from within, and how wide the gap leaves a moment open is
+     * in the paths that are drawn through it.
+     */
+    static final double LONG_BRIDGE_SECONDS = 0.35;
+
     /** What a place read from a picture can be trusted to at best. */
     private static final double LEAST_SCATTER_PX = 0.2;
 
@@ -30,14 +37,28 @@ record StrokeTrends(Trend angle, Trend gripX, Trend chord, Trend lag, Trend tipX
 
     /** A smoother for series with the given usual step between frames, real seconds. */
     static TrendSmoother smoother(double step) {
-        return new TrendSmoother(Math.max(BRIDGE_SECONDS, BRIDGE_FRAMES * step));
+        return new TrendSmoother(bridge(step));
+    }
+
+    /** The longest gap that such a smoother bridges, real seconds. */
+    static double bridge(double step) {
+        return Math.max(BRIDGE_SECONDS, BRIDGE_FRAMES * step);
+    }
+
+    /** The butt angle, its long gaps bridged too. */
+    static Trend angle(RodSeries rod, double step) {
+        return across(step).smooth(rod.time(), rod.angle(), rod.angleSd());
+    }
+
+    private static TrendSmoother across(double step) {
+        return new TrendSmoother(Math.max(LONG_BRIDGE_SECONDS, bridge(step)));
     }
 
     static StrokeTrends of(RodSeries rod, double step) {
         TrendSmoother s = smoother(step);
         return new StrokeTrends(
-                s.smooth(rod.time(), rod.angle(), rod.angleSd()),
-                s.smooth(rod.time(), rod.gripX(), straying(rod.gripX(), rod.gripSd(), step)),
+                angle(rod, step),
+                across(step).smooth(rod.time(), rod.gripX(), straying(rod.gripX(), rod.gripSd(), step)),
                 s.smooth(rod.time(), rod.chord(), rod.chordSd()),
                 s.smooth(rod.time(), rod.lag(), rod.lagSd()),
                 s.smooth(rod.time(), rod.tipX(), rod.tipSd()),

@@ -1,17 +1,15 @@
 package bendline.benchmark;
 
-import bendline.footage.ClipInfo;
-import bendline.footage.Footage;
+import bendline.analysis.Analyser;
+import bendline.analysis.Progress;
 import bendline.scene.Setup;
-import bendline.trace.RodTracker;
-import bendline.trace.Trace;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * Follows the rod through clips and keeps the traces as {@code NAME.trace}: {@code KeepTraces DIR CLIP…}. What is there already
- * is not made again.
+ * Follows the rod through clips as an analysis does, told by the body's hand where the rod begins, and keeps the traces as
+ * {@code NAME.trace}: {@code KeepTraces DIR CLIP…}. What is there already is not made again.
  */
 public final class KeepTraces {
 
@@ -24,10 +22,11 @@ public final class KeepTraces {
             Path clip = Path.of(args[i]);
             Path file = folder.resolve(clip.getFileName().toString().replace(".mp4", ".trace"));
             if (!Files.exists(file)) {
-                Footage footage = Footage.open(clip);
-                ClipInfo info = footage.survey(f -> {});
-                Trace trace = RodTracker.follow(footage, info, Setup.NONE, f -> {});
-                TraceFile.write(trace, file);
+                TraceFile.write(
+                        new Analyser()
+                                .analyse(clip, Setup.NONE, Progress.SILENT)
+                                .trace(),
+                        file);
                 System.out.println(file);
             }
         }
