@@ -133,10 +133,7 @@ final class CastFinder {
         double start = forwardRate.lastRise(EDGE * peak, followed, fastest);
         double end = forwardRate.firstFall(EDGE * peak, fastest, forwardRate.end());
         return new Candidate(
-                Double.isNaN(start) ? followed : start,
-                fastest,
-                Double.isNaN(end) ? forwardRate.end() : end,
-                peak);
+                Double.isNaN(start) ? followed : start, fastest, Double.isNaN(end) ? forwardRate.end() : end, peak);
     }
 
     private boolean qualifies(Candidate c) {

@@ -22,7 +22,11 @@ public final class KeepTraces {
             Path clip = Path.of(args[i]);
             Path file = folder.resolve(clip.getFileName().toString().replace(".mp4", ".trace"));
             if (!Files.exists(file)) {
-                TraceFile.write(new Analyser().analyse(clip, Setup.NONE, Progress.SILENT).trace(), file);
+                TraceFile.write(
+                        new Analyser()
+                                .analyse(clip, Setup.NONE, Progress.SILENT)
+                                .trace(),
+                        file);
                 System.out.println(file);
             }
         }
