@@ -70,7 +70,7 @@ record Moments(
     private static final double LONGEST_PUSH_SECONDS = 1.2;
 
     static Moments find(Curves c, Search s) {
-        double fastest = c.forwardRate().argMax(s.turn().start(), s.turn().end());
+        double fastest = fastest(c, s.turn());
         SmoothCurve angle = c.angle().runningMedian(Backswing.LEAST_SLIP_SECONDS);
         double largest = angle.argMax(Math.max(s.from(), s.turn().start() - 3), fastest);
         double behind = angle.at(largest) - LEVEL;
@@ -107,6 +107,11 @@ record Moments(
         double peak = c.handRate()
                 .argMax(s.turn().start() - LONGEST_HAND_LEAD_SECONDS, s.turn().end());
         return Onset.of(c.handRate(), from, peak);
+    }
+
+    /** When the forward rate peaks within a turn. */
+    static double fastest(Curves c, CastFinder.Candidate turn) {
+        return c.forwardRate().argMax(turn.start(), turn.end());
     }
 
     /** When the forward rate first falls under a fifth of its peak. */

@@ -37,6 +37,12 @@ final class ReleaseFinder {
     /** How far the drop before the release may differ from the usual one. */
     private static final double LOCAL_DIFFERENCE = 0.2;
 
+    /**
+     * How long after the butt's stop the blank may still be loaded, real seconds, three times what a release comes after it at most.
+     * A rod that is dropped at once turns on for longer, and what seems a bend then is a slip of the trace.
+     */
+    private static final double AFTER_STOP_SECONDS = 0.1;
+
     /** How likely a rig that seems to leave its circle is the rig. */
     private static final double TRUST = 0.85;
 
@@ -61,14 +67,15 @@ final class ReleaseFinder {
      * @param stop when the butt stops; NaN where it was not followed so far
      */
     Found find(double fastest, double turnEnd, Curves curves, double stop) {
-        double bend = curves.chord().argMin(fastest, turnEnd + 0.1);
-        Found byRig = byRig(bend > fastest ? Math.max(fastest, bend - step) : fastest, turnEnd + 0.25);
+        double over = Double.isNaN(stop) ? turnEnd : Math.min(turnEnd, stop + AFTER_STOP_SECONDS);
+        double bend = curves.chord().argMin(fastest, over + 0.1);
+        Found byRig = byRig(bend > fastest ? Math.max(fastest, bend - step) : fastest, over + 0.25);
         Unloading rodItself = new Unloading(rod, step, curves);
         List<Clue> clues = new ArrayList<>();
         if (byRig.known()) {
             clues.add(new Clue(byRig.basis(), byRig.value(), Math.hypot(byRig.sd(), LEAST_FRAMES * step), TRUST));
         }
-        clues.addAll(rodItself.byBlank(fastest, turnEnd));
+        clues.addAll(rodItself.byBlank(fastest, over));
         if (clues.isEmpty()) {
             return Found.nothing(byRig.basis() + ", and the blank was not seen to unload");
         }

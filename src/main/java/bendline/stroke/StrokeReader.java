@@ -111,8 +111,8 @@ final class StrokeReader {
     }
 
     private Found release(RodSeries rod, CastFinder.Candidate turn, Curves curves) {
-        Found clues = new ReleaseFinder(rod, step)
-                .find(turn.fastest(), turn.end(), curves, Moments.stop(curves, turn.fastest()));
+        double fastest = Moments.fastest(curves, turn);
+        Found clues = new ReleaseFinder(rod, step).find(fastest, turn.end(), curves, Moments.stop(curves, fastest));
         return Calibration.FITTED.of(EventKind.RELEASE, clues, step);
     }
 

@@ -1,0 +1,79 @@
+package bendline.stroke;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import bendline.footage.SlowMotion;
+import bendline.scene.Setup.Side;
+import bendline.signal.SmoothCurve;
+import bendline.trace.FrameTrace;
+import bendline.trace.Trace;
+import bendline.trace.Tracked;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** When the line is let go, where only the rod tells it. The motion is written down as formulas. */
+class ReleaseFinderTest {
+
+    private static final double FPS = 60;
+    private static final AnalyticStroke STROKE = AnalyticStroke.GOOD;
+
+    /** A stroke of which the rig is never seen. */
+    private static RodSeries rod() {
+        Trace whole = STROKE.trace(FPS, 1, Side.RIGHT, 0.7, 0, 5);
+        Trace bare = new Trace(
+                1920,
+                1080,
+                whole.frames().stream().map(ReleaseFinderTest::withoutRig).toList(),
+                whole.motion(),
+                whole.freeLengthPx(),
+                whole.freeLengthSdPx(),
+                null);
+        return RodSeries.of(bare, new SlowMotion(1, "as filmed"), Side.RIGHT);
+    }
+
+    private static FrameTrace withoutRig(FrameTrace f) {
+        Tracked lost = Tracked.notSeen(null, "hidden");
+        return new FrameTrace(f.frame(), f.seconds(), f.grip(), f.tip(), lost, f.blank(), f.buttAngleSd());
+    }
+
+    /** Chord ratios and how fast the lag grows, with a bend of a tenth of a second that is not there. */
+    private static Curves slipping(Curves c, double from) {
+        double to = from + 0.1;
+        return new Curves(
+                c.angle(),
+                c.forwardRate(),
+                c.handRate(),
+                changed(c.chord(), from, to, 0.5),
+                c.lag(),
+                changed(c.lagRate(), from, to, -90));
+    }
+
+    private static SmoothCurve changed(SmoothCurve curve, double from, double to, double value) {
+        int n = (int) Math.round((curve.end() - curve.start()) * FPS) + 1;
+        double[] t = new double[n];
+        double[] v = new double[n];
+        for (int i = 0; i < n; i++) {
+            t[i] = curve.start() + i * (curve.end() - curve.start()) / (n - 1);
+            v[i] = t[i] > from && t[i] < to ? value : curve.at(t[i]);
+        }
+        return new SmoothCurve(t, v, new double[n]);
+    }
+
+    private static Found find(RodSeries rod, Curves curves) {
+        Map<EventKind, Double> truth = STROKE.moments();
+        return new ReleaseFinder(rod, 1 / FPS)
+                .find(truth.get(EventKind.FASTEST_TURN), STROKE.release() + 0.35, curves, truth.get(EventKind.STOP));
+    }
+
+    /** A rod that is dropped at once goes on turning after its stop; a slip of the trace in the fall is no loaded blank. */
+    @Test
+    void aBendThatSeemsToBeLongAfterTheStopDoesNotMoveTheRelease() {
+        RodSeries rod = rod();
+        Curves curves = StrokeTrends.of(rod, 1 / FPS).curves();
+        Found plain = find(rod, curves);
+        Found slipped = find(rod, slipping(curves, STROKE.release() + 0.25));
+        assertThat(plain.value()).isCloseTo(STROKE.release(), within(2 * plain.sd()));
+        assertThat(slipped.value()).isCloseTo(plain.value(), within(1e-3));
+    }
+}
