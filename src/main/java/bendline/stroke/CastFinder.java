@@ -68,6 +68,17 @@ final class CastFinder {
 
     private static final double BEND_LINGERS_SECONDS = 0.12;
 
+    /** From when to when after the turn a line that was let go is gone and the rod still held, real seconds. */
+    private static final double LET_GO_SECONDS = 0.25;
+
+    private static final double HELD_SECONDS = 0.8;
+
+    /** Share of the frames that tell, so that a few slips of the trace decide nothing. */
+    private static final double MOST_OF_IT = 0.6;
+
+    /** Chord ratio under which no blank lies that only rings or falls: simulated ones stay over 0.95. */
+    private static final double CLEARLY_BENT = 0.9;
+
     private final RodSeries rod;
     private final SmoothCurve forwardRate;
     private final SmoothCurve watchedRate;
@@ -148,6 +159,7 @@ final class CastFinder {
                 && seenShare(c) >= LEAST_SEEN
                 && wholeShare(c) >= LEAST_WHOLE
                 && bends(c)
+                && !staysBent(c)
                 && !keepsTheRig(c);
     }
 
@@ -207,6 +219,19 @@ final class CastFinder {
         return straight > 4 && straight > 0.5 * all;
     }
 
+    /** Whether the rod is seen clearly bent well after the turn: what bends it was not let go. */
+    private boolean staysBent(Candidate c) {
+        double from = c.end() + LET_GO_SECONDS;
+        double to = c.end() + HELD_SECONDS;
+        int whole = (int) IntStream.range(0, rod.size())
+                .filter(i -> rod.time()[i] > from && rod.time()[i] < to)
+                .filter(i -> !Double.isNaN(rod.chord()[i]))
+                .count();
+        return whole > 4
+                && share(from, to, i -> !Double.isNaN(rod.chord()[i]), i -> rod.chord()[i] < CLEARLY_BENT)
+                        >= MOST_OF_IT;
+    }
+
     /** Whether the rig is seen to hang on its drop well after the turn: the line was not let go. */
     private boolean keepsTheRig(Candidate c) {
         double drop = RigLine.drop(rod, rod.time()[0], c.fastest());
@@ -218,13 +243,13 @@ final class CastFinder {
         int all = 0;
         for (int i = 0; i < rod.size(); i++) {
             double after = rod.time()[i] - c.end();
-            if (after > 0.25 && after < 0.8) {
+            if (after > LET_GO_SECONDS && after < HELD_SECONDS) {
                 all++;
                 double d = RigLine.distance(rod, i);
                 near += Math.abs(d - drop) <= ON_THE_LINE * drop ? 1 : 0;
                 far += d > 1.15 * drop ? 1 : 0;
             }
         }
-        return near > 4 && near >= 0.6 * all && far <= 0.1 * near;
+        return near > 4 && near >= MOST_OF_IT * all && far <= 0.1 * near;
     }
 }

@@ -36,6 +36,10 @@ class BodyCastsTest {
 
     private static final double FPS = 60;
     private static final int SEEDS = 10;
+
+    /** Each trace serves several bodies: timing one takes long. */
+    private static final int TRACES = 3;
+
     private static final SlowMotion REAL = new SlowMotion(1, "given");
 
     /** Joints where they are; what is stated of them stays. */
@@ -54,8 +58,8 @@ class BodyCastsTest {
 
     private static final Map<String, Timed> CASTS = new ConcurrentHashMap<>();
 
-    /** A cast timed from a trace with errors, to which a body can be given. */
-    private record Timed(Truth truth, Trace trace, Setup setup, Stroke bare) {
+    /** A cast timed from traces with errors, to which bodies can be given. */
+    private record Timed(Truth truth, List<Trace> traces, Setup setup, List<Stroke> bare) {
 
         static Timed of(String kind) {
             Truth truth = CastFilm.asWritten(BodyDeck.scenario(kind)).seenBy(GridDeck.camera(FPS, 3));
@@ -63,16 +67,23 @@ class BodyCastsTest {
                     .filter(n -> n.clip().startsWith("good-once-more"))
                     .findFirst()
                     .orElseThrow();
-            Trace trace = NoisyFilm.of(SimulatedTruth.of(truth), noise, 1, 0.3, 1);
             Setup setup = new Setup(3.9, RodSpec.medium().freeLengthM(), 1.25, 0.085, null, null, List.of());
-            List<Stroke> strokes = new StrokeTimer().time(trace, setup, REAL);
-            assertThat(strokes).as(kind).hasSize(1);
-            return new Timed(truth, trace, setup, strokes.get(0));
+            List<Trace> traces = new ArrayList<>();
+            List<Stroke> strokes = new ArrayList<>();
+            for (long seed = 1; seed <= TRACES; seed++) {
+                Trace trace = NoisyFilm.of(SimulatedTruth.of(truth), noise, 1, 0.3, seed);
+                List<Stroke> timed = new StrokeTimer().time(trace, setup, REAL);
+                assertThat(timed).as(kind).hasSize(1);
+                traces.add(trace);
+                strokes.addAll(timed);
+            }
+            return new Timed(truth, traces, setup, strokes);
         }
 
-        Stroke read(BodyNoise noise, long seed) {
+        Stroke read(BodyNoise noise, int seed) {
             BodyTrace body = noise.of(truth, seed);
-            return new BodyReader(trace, setup, REAL).read(bare, body);
+            int k = seed % TRACES;
+            return new BodyReader(traces.get(k), setup, REAL).read(bare.get(k), body);
         }
 
         double is(String measure) {
@@ -123,7 +134,7 @@ class BodyCastsTest {
     void jointErrorsAsMeasuredMakeFewFalseAlarmsAndFewMisses() {
         Map<String, Integer> counts = new TreeMap<>();
         BodyDeck.KINDS.forEach(kind -> {
-            for (long seed = 1; seed <= SEEDS; seed++) {
+            for (int seed = 1; seed <= SEEDS; seed++) {
                 Stroke s = CASTS.get(kind).read(BodyNoise.MEASURED, seed);
                 for (String id : List.of("low-hands", "weak-pull", "out-of-order")) {
                     counts.merge(kind + " " + id + " " + state(s, id), 1, Integer::sum);
@@ -135,7 +146,9 @@ class BodyCastsTest {
                 int found = counts.getOrDefault(kind + " " + id + " FOUND", 0);
                 int clear = counts.getOrDefault(kind + " " + id + " CLEAR", 0);
                 if (!made(kind).equals(id)) {
-                    assertThat(found).as(counts.toString()).isLessThanOrEqualTo(1);
+                    // Where the joints themselves leave it open it lies at its limit, and one in six may fall over it.
+                    boolean open = state(CASTS.get(kind).read(NONE, 1), id) == State.CANNOT_TELL;
+                    assertThat(found).as(counts.toString()).isLessThanOrEqualTo(open ? SEEDS / 6 + 2 : 1);
                 } else {
                     // The way of one wrist is too short against its errors: mostly that a pull is weak can't be told.
                     assertThat(clear).as(counts.toString()).isLessThanOrEqualTo(2);
@@ -158,7 +171,7 @@ class BodyCastsTest {
         Map<String, List<Double>> off = new TreeMap<>();
         BodyDeck.KINDS.forEach(kind -> {
             Timed cast = CASTS.get(kind);
-            for (long seed = 1; seed <= SEEDS; seed++) {
+            for (int seed = 1; seed <= SEEDS; seed++) {
                 Stroke s = cast.read(BodyNoise.MEASURED, seed);
                 TRUTHS.forEach((id, name) -> {
                     Measure m = s.measure(id);
@@ -172,8 +185,9 @@ class BodyCastsTest {
         off.forEach((id, e) -> {
             double inside = e.stream().filter(x -> Math.abs(x) <= 1).count() / (double) e.size();
             double twice = e.stream().filter(x -> Math.abs(x) <= 2).count() / (double) e.size();
-            // All casts share a seed's errors, so it is ten draws rather than fifty: a third of them either way is
-            // chance.
+            // All casts share a seed's errors of the joints, so it is ten draws rather than fifty: a third of them
+            // either
+            // way is chance.
             assertThat(inside).as(id).isBetween(0.35, 0.95);
             assertThat(twice).as(id).isGreaterThan(0.7);
         });

@@ -27,6 +27,11 @@ class CastFinderTest {
 
     /** A rod that moves by two formulas: butt angle and turn of the tip against it, degrees over seconds. */
     private static Trace moving(double seconds, DoubleUnaryOperator angle, DoubleUnaryOperator tipTurn) {
+        return moving(seconds, angle, tipTurn, seconds);
+    }
+
+    /** The same, and what hangs on the tip is off by a second of flight from a time on. */
+    private static Trace moving(double seconds, DoubleUnaryOperator angle, DoubleUnaryOperator tipTurn, double gone) {
         NoisyTrace out = new NoisyTrace(1920, 1080, 0.7, 0.03, 11);
         for (int i = 0; i < seconds * FPS; i++) {
             double t = i / FPS;
@@ -35,7 +40,7 @@ class CastFinderTest {
                     t,
                     blank,
                     true,
-                    blank.last().plus(new Point(0, 150)),
+                    blank.last().plus(t < gone ? new Point(0, 150) : new Point(800, -300)),
                     blank.first().distance(blank.last()) / FREE_PX);
         }
         return out.trace();
@@ -113,6 +118,16 @@ class CastFinderTest {
                         t -> 58 + 84 * move(t, 0.5, 1.2) - 80 * move(t, 2.2, 0.4),
                         t -> 60 * move(t, 2.2, 0.2) - 60 * move(t, 2.4, 0.2))))
                 .isEmpty();
+    }
+
+    /** The same turn with the line let go at its end, and with something that keeps the rod bent. */
+    @Test
+    void aTurnAfterWhichTheRodStaysBentIsNoCast() {
+        DoubleUnaryOperator turn = t -> 58 + 84 * move(t, 0.5, 1.2) - 80 * move(t, 2.2, 0.4);
+        DoubleUnaryOperator bend = t -> 110 * move(t, 2.2, 0.2);
+        assertThat(strokes(moving(5, turn, t -> bend.applyAsDouble(t) - 110 * move(t, 2.42, 0.1), 2.45)))
+                .hasSize(1);
+        assertThat(strokes(moving(5, turn, bend, 2.45))).isEmpty();
     }
 
     @Test
