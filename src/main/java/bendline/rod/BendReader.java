@@ -1,6 +1,7 @@
 package bendline.rod;
 
 import bendline.geometry.Point;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -17,6 +18,15 @@ public final class BendReader {
 
     /** A pull that no rod in anybody's hands bears, in units of the root's EI/L²: keeps what is not seen finite. */
     private static final double BEYOND_ANY = 30;
+
+    /** A fit that leaves no more than this over, in stated uncertainties, is not looked for from elsewhere. */
+    private static final double FITS = 2;
+
+    private static final double[] SIZES = {2, 0.5, 1, 4};
+
+    private static final double[] AHEAD = {0.5, 1.2, 2};
+
+    private static final double LEAST_TURN = 0.05;
 
     private final Blank blank;
     private final Bending bending;
@@ -52,14 +62,61 @@ public final class BendReader {
             return BendReading.nothing(trouble);
         }
         double unit = blank.stiffnessNm2() / (blank.lengthM() * blank.lengthM());
+        BendReading best = from(start(arc, hints, unit), arc, hints, unit);
+        for (double[] start : others(arc, hints, unit)) {
+            if (best.misfit() <= FITS) {
+                break;
+            }
+            BendReading other = from(start, arc, hints, unit);
+            if (other.why().isEmpty() && !(best.misfit() <= other.misfit())) {
+                best = other;
+            }
+        }
+        return best;
+    }
+
+    private BendReading from(double[] start, TracedArc arc, Hints hints, double unit) {
         Model model = new Model(arc, hints, unit);
         double[] steps = {SLOPE_STEP, SLOPE_STEP, SLOPE_STEP, SLOPE_STEP, SLOPE_STEP};
         try {
-            ArcFit.Fitted fit = ArcFit.of(model::residuals, start(arc, hints, unit), steps);
+            ArcFit.Fitted fit = ArcFit.of(model::residuals, start, steps);
             return fit == null ? BendReading.nothing("no bent shape fits the arc") : model.reading(fit);
         } catch (BendException e) {
             return BendReading.nothing("no bent shape fits the arc: " + e.getMessage());
         }
+    }
+
+    /**
+     * Where else to begin: with pulls about as strong as turn a uniform beam's end as far as this one is turned, across its root or
+     * ahead. A strongly bent blank has several balances under one pull, and a fit that begins far from it can end on a wrong one.
+     * After a like arc was read its shape alone is believed.
+     */
+    private static List<double[]> others(TracedArc arc, Hints hints, double unit) {
+        if (hints.near() != null) {
+            return List.of();
+        }
+        double[] straight = start(arc, Hints.NONE, unit);
+        double turned = turned(arc);
+        List<double[]> out = new ArrayList<>();
+        for (double size : SIZES) {
+            for (double ahead : AHEAD) {
+                Point pull = Point.direction(straight[2] + Math.signum(turned) * ahead)
+                        .times(Math.max(LEAST_TURN, size * Math.abs(turned)));
+                out.add(new double[] {pull.x(), pull.y(), straight[2], straight[3], straight[4]});
+            }
+        }
+        return out;
+    }
+
+    /** By how much the arc's end points elsewhere than its root, radians. */
+    private static double turned(TracedArc arc) {
+        double sum = 0;
+        for (int i = 0; i + 2 < arc.size(); i++) {
+            Point now = arc.points().get(i + 1).minus(arc.points().get(i));
+            Point next = arc.points().get(i + 2).minus(arc.points().get(i + 1));
+            sum += Math.atan2(now.cross(next), now.dot(next));
+        }
+        return sum;
     }
 
     private @Nullable String trouble(TracedArc arc) {
