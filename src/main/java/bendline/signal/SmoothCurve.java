@@ -49,6 +49,17 @@ public final class SmoothCurve {
         return new SmoothCurve(t, scaled(v, -1), scaled(d, -1));
     }
 
+    /** The curve of 1 − v² where this one is of v. */
+    public SmoothCurve oneLessSquare() {
+        double[] value = new double[v.length];
+        double[] slope = new double[v.length];
+        for (int i = 0; i < v.length; i++) {
+            value[i] = 1 - v[i] * v[i];
+            slope[i] = -2 * v[i] * d[i];
+        }
+        return new SmoothCurve(t, value, slope);
+    }
+
     /** The same curve without values at some of its samples: one entry a sample, false where it is to have none. */
     public SmoothCurve only(boolean[] kept) {
         double[] out = v.clone();

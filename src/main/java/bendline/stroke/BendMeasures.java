@@ -12,6 +12,8 @@ final class BendMeasures {
     /** An energy whose uncertainty is a larger share of it is none: the truth may as well be twice or half of it. */
     private static final double UNTOLD = 0.6;
 
+    static final String HIDDEN = "the tip was not seen while the blank may have been bent deepest";
+
     private final StrokeReader.Readings all;
     private final Bend bend;
     private final Map<Quantity, Measure> out = new EnumMap<>(Quantity.class);
@@ -82,6 +84,11 @@ final class BendMeasures {
             return;
         }
         double most = c.energyJ()[at];
+        if (Double.isNaN(all.moments().peakBend())) {
+            out.put(Quantity.STORED_ENERGY, Quantity.STORED_ENERGY.unknown(HIDDEN));
+            out.put(Quantity.ENERGY_LEFT, Quantity.ENERGY_LEFT.unknown(HIDDEN));
+            return;
+        }
         if (c.energySd()[at] > UNTOLD * most || all.scale().doubtful()) {
             String from = all.scale().doubtful() ? all.scale().basis() : c.basis();
             String unsure = "known to no better than a factor of two or so: " + from;

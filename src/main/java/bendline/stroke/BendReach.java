@@ -132,7 +132,7 @@ final class BendReach {
         for (int k = 0; k < draws.length; k++) {
             draws[k] = all.draws().numbers().get(k).getOrDefault(Quantity.COMPRESSION, Double.NaN);
         }
-        double sd = Math.hypot(Spread.of(draws), 0.004);
+        double sd = Math.hypot(Spread.of(draws), MeasureBook.CAMERA_RATIO);
         double share = reached / full;
         out.put(
                 Quantity.LOADED_SHARE,

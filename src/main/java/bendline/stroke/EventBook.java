@@ -64,7 +64,7 @@ final class EventBook {
                 EventKind.PEAK_BEND,
                 Moments::peakBend,
                 "smallest chord ratio",
-                "grip and tip were not both seen in the load");
+                "grip and tip were not both seen while the blank was, or may have been, bent deepest");
         drawn(
                 EventKind.STOP,
                 Moments::stop,

@@ -1,5 +1,6 @@
 package bendline.stroke;
 
+import bendline.signal.SmoothCurve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -26,6 +27,15 @@ final class Jerks {
 
     /** For so long after the line comes tight the pull is another than frames show, real seconds, or two frames. */
     private static final double LASTS_SECONDS = 0.025;
+
+    /** Where frames are this close a jerk lies in three of them and is read as any other pull, real seconds. */
+    private static final double WATCHED_SECONDS = 0.005;
+
+    /** A line is not slack for so short a time to either side; a tip or a rig read wrongly is, real seconds. */
+    private static final double SLIP_SECONDS = 0.009;
+
+    /** Shortest time over which the speed of parting is taken: the error of two places over less is a speed of its own, real seconds. */
+    private static final double SPEED_SECONDS = 0.012;
 
     /**
      * One of them.
@@ -65,16 +75,18 @@ final class Jerks {
         List<BendArc> seen = arcs.stream()
                 .filter(a -> a.whole() && a.rig() != null && a.realSeconds() >= from && a.realSeconds() <= to)
                 .toList();
-        if (seen.size() < 4) {
+        if (seen.size() < 4 || step < WATCHED_SECONDS) {
             return List.of();
         }
         double[] far = seen.stream()
                 .mapToDouble(a ->
                         a.rig() == null ? Double.NaN : a.rig().distance(a.line().last()))
                 .toArray();
+        double[] t = seen.stream().mapToDouble(BendArc::realSeconds).toArray();
+        SmoothCurve calm = new SmoothCurve(t, far, new double[t.length]).runningMedian(SLIP_SECONDS);
         return new Jerks(
-                        seen.stream().mapToDouble(BendArc::realSeconds).toArray(),
-                        far,
+                        t,
+                        Arrays.stream(t).map(calm::at).toArray(),
                         seen.stream().mapToDouble(a -> a.sd() * Math.sqrt(2)).toArray(),
                         step)
                 .find();
@@ -106,7 +118,11 @@ final class Jerks {
         double fastest = 0;
         int first = Math.max(from, to - Math.max(2, (int) Math.ceil(LASTS_SECONDS / step)));
         for (int k = first; k < to; k++) {
-            fastest = Math.max(fastest, (far[k + 1] - far[k]) / (t[k + 1] - t[k]));
+            int since = k;
+            while (since > from && t[k + 1] - t[since] < SPEED_SECONDS) {
+                since--;
+            }
+            fastest = Math.max(fastest, (far[k + 1] - far[since]) / (t[k + 1] - t[since]));
         }
         double lasts = Math.max(LASTS_SECONDS, 2 * step);
         return new Jerk(t[Math.max(first, to - 2)], t[to] + lasts, slack, fastest);

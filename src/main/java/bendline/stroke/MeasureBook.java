@@ -10,10 +10,11 @@ import java.util.Set;
 /** Writes down a stroke's measures, each with its uncertainty and what it rests on or why it cannot be told. */
 final class MeasureBook {
 
-    /** What a camera not quite square to the cast does to an angle, degrees, and to a ratio of lengths. */
+    /** What a camera not quite square to the cast does to an angle, degrees. */
     private static final double CAMERA_DEG = 0.5;
 
-    private static final double CAMERA_RATIO = 0.004;
+    /** The same for a ratio of lengths: on simulated casts a thousandth for each degree, and phones taken to stand 8° off. */
+    static final double CAMERA_RATIO = 0.008;
 
     private static final Set<Quantity> TILTED = EnumSet.of(
             Quantity.REARMOST_DEG,

@@ -145,6 +145,23 @@ record Moments(
                 given.getOrDefault(EventKind.ROD_STRAIGHT, rodStraight));
     }
 
+    /** The same without the deepest bend, which may lie where it was not seen. */
+    Moments withoutDeepest() {
+        return new Moments(
+                backRate,
+                backswingStart,
+                backswingEnd,
+                rearmost,
+                rearmostAngle,
+                handStart,
+                turnStart,
+                fastestTurn,
+                Double.NaN,
+                Double.NaN,
+                stop,
+                rodStraight);
+    }
+
     /** These drawn moments as far from the nominal ones as they may really lie. */
     Moments asFarOff(Moments nominal, Doubt doubt) {
         double pushed =

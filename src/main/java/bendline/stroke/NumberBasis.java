@@ -53,6 +53,8 @@ final class NumberBasis {
             case DROP_STARTS ->
                 "the rod did not fall by 5° within 1.0 s after the release, or was not followed so long";
             case FALL_150, FALL_250, FALL_500, FALL_RATE -> "the rod was not followed so long after the release";
+            case COMPRESSION, PEAK_BEND_LAG, EARLY_LOAD, HALF_LOAD ->
+                "the rod was not followed well enough there, or its tip not while it may have been bent deepest";
             default -> "the rod was not followed well enough there";
         };
     }

@@ -9,6 +9,9 @@ import java.util.Optional;
 /** The largest pull on the tip and where it pulls, or why they can't be told. */
 final class PullMeasures {
 
+    /** A pull whose uncertainty is a larger share of it is not told. */
+    private static final double UNTOLD = 1.0 / 3;
+
     /** What is left of the phone's angle in a direction, degrees. */
     private static final double CAMERA_DEG = 1;
 
@@ -38,7 +41,11 @@ final class PullMeasures {
             return unknown(
                     m.c.known() ? "the blank was not followed from the forward start to the release" : m.c.basis());
         }
-        return m.hidden(at).or(() -> m.cutOff(at)).map(PullMeasures::unknown).orElseGet(() -> m.told(at));
+        return m.hidden(at)
+                .or(() -> m.cutOff(at))
+                .or(() -> m.unsure(at))
+                .map(PullMeasures::unknown)
+                .orElseGet(() -> m.told(at));
     }
 
     private static Map<Quantity, Measure> unknown(String why) {
@@ -46,6 +53,11 @@ final class PullMeasures {
         out.put(Quantity.PEAK_FORCE, Quantity.PEAK_FORCE.unknown(why));
         out.put(Quantity.FORCE_ANGLE_DEG, Quantity.FORCE_ANGLE_DEG.unknown(why));
         return out;
+    }
+
+    /** A bend that may have been deeper while the tip was not seen, and with it the pull. */
+    private Optional<String> unseen() {
+        return Double.isNaN(all.moments().peakBend()) ? Optional.of(BendMeasures.HIDDEN) : Optional.empty();
     }
 
     /** A jerk that frames don't show and that may have pulled harder than all they do show; the release ends what can be one. */
@@ -75,6 +87,18 @@ final class PullMeasures {
                         "the pull was still growing when the line went, by some %.0f N after the last frame; at least %.0f N were seen",
                         grown,
                         Math.max(0, c.newtons()[at] - c.newtonsSd()[at])))
+                : Optional.empty();
+    }
+
+    /** Two readings that contradict one another, or one of little worth: no number to act on. */
+    private Optional<String> unsure(int at) {
+        return c.newtonsSd()[at] > UNTOLD * c.newtons()[at]
+                ? Optional.of(String.format(
+                        Locale.ROOT,
+                        "what was seen allows anything from %.0f to %.0f N; %s",
+                        Math.max(0, c.newtons()[at] - c.newtonsSd()[at]),
+                        c.newtons()[at] + c.newtonsSd()[at],
+                        c.basis()))
                 : Optional.empty();
     }
 

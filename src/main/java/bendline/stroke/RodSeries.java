@@ -69,6 +69,9 @@ record RodSeries(
     /** How far a frame's own blank may differ in length from the rod's usual one: as much as a phone not square makes it. */
     private static final double LENGTH_TOLERANCE = 0.2;
 
+    /** So many uncertainties further from the hand than the rod is long, and it is not the tip. */
+    private static final double LONGER = 3;
+
     /** Least uncertainty of a direction, radians: what a straight line fitted to a drawn polyline can be trusted to. */
     private static final double LEAST_ANGLE_SD = 5e-4;
 
@@ -208,13 +211,18 @@ record RodSeries(
             if (Math.abs(length / trace.freeLengthPx() - 1) <= LENGTH_TOLERANCE) {
                 ratio[i] = Math.min(1, blank.first().distance(blank.last()) / length);
                 sd[i] = shapeSd(ratio[i], f.tip().sdPx() / length);
-                return;
             }
+            // A line of another length that ends there contradicts the tip.
+            return;
         }
-        ratio[i] = grip.distance(tip) / trace.freeLengthPx();
+        double apart = grip.distance(tip) / trace.freeLengthPx();
         double ends = Math.hypot(
                 f.tip().sdPx(), f.grip().seen() ? f.grip().sdPx() : f.tip().sdPx());
-        sd[i] = Math.hypot(ends, ratio[i] * trace.freeLengthSdPx()) / trace.freeLengthPx();
+        double apartSd = Math.hypot(ends, apart * trace.freeLengthSdPx()) / trace.freeLengthPx();
+        if (apart <= 1 + LONGER * apartSd) {
+            ratio[i] = apart;
+            sd[i] = apartSd;
+        }
     }
 
     private static void lag(FrameTrace f, Point butt, double sign, int i, double[] lag, double[] sd) {

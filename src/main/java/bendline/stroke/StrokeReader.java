@@ -72,7 +72,8 @@ final class StrokeReader {
         boolean handTimed = handIsClear(trends, turn);
         Moments.Search search = new Moments.Search(
                 rod.time()[0], turn, loadedUntil, Moments.Leeway.none(handTimed ? Double.NaN : HAND_LEAD_SECONDS));
-        Moments moments = Moments.find(curves, search).with(given.seconds(), curves);
+        Moments moments =
+                HiddenBend.from(Moments.find(curves, search), rod, trends, step).with(given.seconds(), curves);
         Moments.Doubt doubt = new Moments.Doubt(Calibration.FITTED, rod, step, new Random(DRAWS));
         Draws draws = draws(trends, search, release, new Nominal(moments, doubt, given));
         Found nod = given.or(EventKind.CLIP_NOD, nod(first, to, release), step);
@@ -217,8 +218,8 @@ final class StrokeReader {
                 seen(trends.angle().values(), watched, from, to),
                 seen(trends.angle().valueSds(), watched, from, to),
                 seen(trends.angle().rates(), watched, from, to),
-                Arrays.copyOfRange(trends.chord().values(), from, to),
-                Arrays.copyOfRange(trends.chord().valueSds(), from, to),
+                Arrays.copyOfRange(BendSize.chord(trends.bend()), from, to),
+                Arrays.copyOfRange(BendSize.chordSd(trends.bend()), from, to),
                 speed,
                 metric);
     }

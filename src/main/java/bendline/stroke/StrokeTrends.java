@@ -10,12 +10,12 @@ import java.util.Arrays;
  *
  * @param angle butt angle
  * @param gripX upper hand, forward
- * @param chord chord ratio
+ * @param bend signed size of the bend, see {@link BendSize}
  * @param lag tip behind the butt's direction
  * @param tipX tip, forward
  * @param tipY tip, up
  */
-record StrokeTrends(Trend angle, Trend gripX, Trend chord, Trend lag, Trend tipX, Trend tipY) {
+record StrokeTrends(Trend angle, Trend gripX, Trend bend, Trend lag, Trend tipX, Trend tipY) {
 
     /** Longest gap that is bridged, real seconds: under half a forward stroke. */
     static final double BRIDGE_SECONDS = 0.1;
@@ -56,10 +56,11 @@ record StrokeTrends(Trend angle, Trend gripX, Trend chord, Trend lag, Trend tipX
 
     static StrokeTrends of(RodSeries rod, double step) {
         TrendSmoother s = smoother(step);
+        BendSize bend = BendSize.of(rod);
         return new StrokeTrends(
                 angle(rod, step),
                 across(step).smooth(rod.time(), rod.gripX(), straying(rod.gripX(), rod.gripSd(), step)),
-                s.smooth(rod.time(), rod.chord(), rod.chordSd()),
+                s.smooth(rod.time(), bend.value(), bend.sd()),
                 s.smooth(rod.time(), rod.lag(), rod.lagSd()),
                 s.smooth(rod.time(), rod.tipX(), rod.tipSd()),
                 s.smooth(rod.time(), rod.tipY(), rod.tipSd()));
@@ -78,16 +79,21 @@ record StrokeTrends(Trend angle, Trend gripX, Trend chord, Trend lag, Trend tipX
     }
 
     Curves curves() {
-        return curves(angle.path(), gripX.path(), chord.path(), lag.path());
+        return curves(angle.path(), gripX.path(), bend.path(), lag.path());
     }
 
     /** Curves as likely as the trace's uncertainties say. */
     Curves draw(long seed) {
-        return curves(angle.draw(seed), gripX.draw(seed + 1), chord.draw(seed + 2), lag.draw(seed + 3));
+        return curves(angle.draw(seed), gripX.draw(seed + 1), bend.draw(seed + 2), lag.draw(seed + 3));
     }
 
-    private static Curves curves(Trend.Path angle, Trend.Path grip, Trend.Path chord, Trend.Path lag) {
+    private static Curves curves(Trend.Path angle, Trend.Path grip, Trend.Path bend, Trend.Path lag) {
         return new Curves(
-                angle.values(), angle.rates().negated(), grip.rates(), chord.values(), lag.values(), lag.rates());
+                angle.values(),
+                angle.rates().negated(),
+                grip.rates(),
+                BendSize.chord(bend.values()),
+                lag.values(),
+                lag.rates());
     }
 }

@@ -3,8 +3,6 @@ package bendline.stroke;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bendline.footage.SlowMotion;
-import bendline.geometry.Point;
-import bendline.geometry.Polyline;
 import bendline.scene.Setup;
 import bendline.scene.Setup.Side;
 import bendline.trace.FrameTrace;
@@ -19,44 +17,17 @@ import org.junit.jupiter.api.Test;
 class CastFinderTest {
 
     private static final double FPS = 60;
-    private static final double FREE_PX = 430;
 
     private static List<Stroke> strokes(Trace trace) {
         return new StrokeTimer().time(trace, Setup.NONE, new SlowMotion(1, "as filmed"));
     }
 
-    /** A rod that moves by two formulas: butt angle and turn of the tip against it, degrees over seconds. */
     private static Trace moving(double seconds, DoubleUnaryOperator angle, DoubleUnaryOperator tipTurn) {
         return moving(seconds, angle, tipTurn, seconds);
     }
 
-    /** The same, and what hangs on the tip is off by a second of flight from a time on. */
     private static Trace moving(double seconds, DoubleUnaryOperator angle, DoubleUnaryOperator tipTurn, double gone) {
-        NoisyTrace out = new NoisyTrace(1920, 1080, 0.7, 0.03, 11);
-        for (int i = 0; i < seconds * FPS; i++) {
-            double t = i / FPS;
-            Polyline blank = blank(angle.applyAsDouble(t), tipTurn.applyAsDouble(t));
-            out.add(
-                    t,
-                    blank,
-                    true,
-                    blank.last().plus(t < gone ? new Point(0, 150) : new Point(800, -300)),
-                    blank.first().distance(blank.last()) / FREE_PX);
-        }
-        return out.trace();
-    }
-
-    private static Polyline blank(double angle, double tipTurn) {
-        List<Point> points = new ArrayList<>();
-        Point p = new Point(900, 700);
-        points.add(p);
-        for (int i = 0; i < 40; i++) {
-            double u = (i + 0.5) / 40;
-            double a = Math.toRadians(angle + tipTurn * u * u);
-            p = p.plus(new Point(Math.cos(a), -Math.sin(a)).times(FREE_PX / 40));
-            points.add(p);
-        }
-        return new Polyline(points);
+        return new MovingRod(angle, tipTurn, gone).trace(FPS, seconds);
     }
 
     private static double move(double t, double from, double seconds) {
@@ -157,7 +128,7 @@ class CastFinderTest {
                                     f.buttAngleSd())
                             : f);
         }
-        return new Trace(1920, 1080, frames, whole.motion(), FREE_PX, 0.7, null);
+        return new Trace(1920, 1080, frames, whole.motion(), MovingRod.FREE_PX, 0.7, null);
     }
 
     @Test
@@ -199,7 +170,7 @@ class CastFinderTest {
                                             : f.blank(),
                                     f.buttAngleSd()));
         }
-        assertThat(strokes(new Trace(1920, 1080, frames, whole.motion(), FREE_PX, 0.7, null)))
+        assertThat(strokes(new Trace(1920, 1080, frames, whole.motion(), MovingRod.FREE_PX, 0.7, null)))
                 .isEmpty();
     }
 
@@ -219,7 +190,7 @@ class CastFinderTest {
             frames.add(new FrameTrace(
                     frames.size(), f.seconds() + later, f.grip(), f.tip(), f.rig(), f.blank(), f.buttAngleSd()));
         }
-        Trace both = new Trace(1920, 1080, frames, first.motion(), FREE_PX, 0.7, null);
+        Trace both = new Trace(1920, 1080, frames, first.motion(), MovingRod.FREE_PX, 0.7, null);
         List<Stroke> strokes = strokes(both);
         assertThat(strokes).extracting(Stroke::number).containsExactly(1, 2);
         assertThat(strokes).extracting(Stroke::castsTo).containsOnly(Side.LEFT);

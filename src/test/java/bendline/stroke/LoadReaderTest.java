@@ -19,6 +19,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeAll;
@@ -159,7 +161,7 @@ class LoadReaderTest {
         });
     }
 
-    /** The same rod in the same clip, told wrongly: no confident energy, and the rig still tells the pull. */
+    /** The same rod in the same clip, told wrongly: no energy, and of the pull only between what and what it lies. */
     @Test
     void isNotSureWhereTheRodWasToldWrongly() {
         SimulatedCasts.Read c = smooth().get(0);
@@ -170,7 +172,11 @@ class LoadReaderTest {
         Measure energy = wrong.told("storedEnergy");
         assertThat(energy.basis()).contains("ring", "check its length");
         assertThat(energy.value()).isNull();
-        assertThat(value(wrong, "peakTipForce") / c.truth("peakLinePullN")).isEqualTo(1, within(0.1));
+        Measure pull = wrong.told("peakTipForce");
+        assertThat(pull.value()).isNull();
+        Matcher range = Pattern.compile("anything from (\\d+) to (\\d+) N").matcher(pull.basis());
+        assertThat(range.find()).as(pull.basis()).isTrue();
+        assertThat(c.truth("peakLinePullN")).isBetween(Double.valueOf(range.group(1)), Double.valueOf(range.group(2)));
     }
 
     /** Other lengths and stiffnesses than the rod's own: what is told is wide enough to hold the truth, or is not told. */
