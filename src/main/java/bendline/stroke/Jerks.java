@@ -72,9 +72,7 @@ final class Jerks {
      * @param step usual real time between frames
      */
     static List<Jerk> of(List<BendArc> arcs, double from, double to, double step) {
-        List<BendArc> seen = arcs.stream()
-                .filter(a -> a.whole() && a.rig() != null && a.realSeconds() >= from && a.realSeconds() <= to)
-                .toList();
+        List<BendArc> seen = seen(arcs, from, to);
         if (seen.size() < 4 || step < WATCHED_SECONDS) {
             return List.of();
         }
@@ -90,6 +88,18 @@ final class Jerks {
                         seen.stream().mapToDouble(a -> a.sd() * Math.sqrt(2)).toArray(),
                         step)
                 .find();
+    }
+
+    private static List<BendArc> seen(List<BendArc> arcs, double from, double to) {
+        return arcs.stream()
+                .filter(a -> a.whole() && a.rig() != null && a.realSeconds() >= from && a.realSeconds() <= to)
+                .toList();
+    }
+
+    /** Share of the frames of a stretch in which the line was seen from tip to rig; 0 where the stretch is not known. */
+    static double watched(List<BendArc> arcs, double from, double to, double step) {
+        double frames = Math.max(1, Math.floor((to - from) / step));
+        return Double.isNaN(frames) ? 0 : Math.min(1, seen(arcs, from, to).size() / frames);
     }
 
     private List<Jerk> find() {

@@ -1,6 +1,7 @@
 package bendline.stroke;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * The pull on the rod's tip and what the bend holds, one entry per bend arc. Arrays are shared, do not write to them; NaN where
@@ -33,6 +34,9 @@ public record LoadCurve(
         String basis,
         double doubt) {
 
+    /** Of a peak that is one, the frame before or after shows at least this share. */
+    private static final double SUPPORT = 0.5;
+
     /** Nothing was read. */
     static LoadCurve nothing(String why) {
         double[] none = {};
@@ -51,22 +55,31 @@ public record LoadCurve(
 
     /**
      * The entry between forward start and release whose lower end is highest: a wild reading says so by its uncertainty and is passed
-     * over. −1 for none.
+     * over, and so is one that neither of its neighbours supports. −1 for none.
      */
     int peak(double[] values, double[] sds, StrokeReader.Readings all) {
         double from = all.moments().forwardStart();
         double to =
                 all.release().known() ? all.release().value() : all.moments().deepestLoad();
+        int[] told = IntStream.range(0, size())
+                .filter(i -> realSeconds[i] >= from - 1e-9 && realSeconds[i] <= to + 1e-9)
+                .filter(i -> Double.isFinite(values[i] - sds[i]))
+                .toArray();
         int best = -1;
-        for (int i = 0; i < size(); i++) {
-            boolean inside = realSeconds[i] >= from - 1e-9 && realSeconds[i] <= to + 1e-9;
-            if (inside
-                    && Double.isFinite(values[i] - sds[i])
-                    && (best < 0 || values[i] - sds[i] > values[best] - sds[best])) {
+        for (int k = 0; k < told.length; k++) {
+            int i = told[k];
+            double least = values[i] - sds[i];
+            boolean supported = k > 0 && reaches(told[k - 1], values, sds, least)
+                    || k + 1 < told.length && reaches(told[k + 1], values, sds, least);
+            if (supported && (best < 0 || least > values[best] - sds[best])) {
                 best = i;
             }
         }
         return best;
+    }
+
+    private static boolean reaches(int i, double[] values, double[] sds, double least) {
+        return values[i] + sds[i] >= SUPPORT * least;
     }
 
     /** Number of entries. */

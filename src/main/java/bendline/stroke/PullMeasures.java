@@ -18,6 +18,12 @@ final class PullMeasures {
     /** A jerk of this share of the largest pull seen may have been the larger: its size is known to a factor of two. */
     private static final double MAY_BE_LARGER = 0.5;
 
+    /** So shortly before the release the rig whips round the tip, real seconds. */
+    private static final double LAST_SECONDS = 0.02;
+
+    /** Share of the forward stroke in which the line must have been seen to tell that it was tight. */
+    private static final double LEAST_WATCHED = 0.6;
+
     /** A pull that is largest so many frames before the release may still have grown. */
     private static final double AT_THE_END_FRAMES = 1.6;
 
@@ -64,6 +70,15 @@ final class PullMeasures {
     private Optional<String> hidden(int at) {
         double to =
                 all.release().known() ? all.release().value() : all.moments().deepestLoad();
+        double watched = Jerks.watched(bend.arcs(), all.moments().forwardStart(), to, all.step());
+        if (watched < LEAST_WATCHED) {
+            return Optional.of(String.format(
+                    Locale.ROOT,
+                    "tip and rig were both seen in %.0f %% of the forward stroke only, so that a slack line that came tight with a jerk"
+                            + " may have gone unseen; at least %.0f N were seen",
+                    100 * watched,
+                    Math.max(0, c.newtons()[at] - c.newtonsSd()[at])));
+        }
         return Jerks.of(bend.arcs(), all.moments().forwardStart(), to, all.step()).stream()
                 .max(Comparator.comparingDouble(Jerks.Jerk::newtons))
                 .filter(j -> bend.metric() && j.newtons() > MAY_BE_LARGER * c.newtons()[at])
@@ -80,6 +95,15 @@ final class PullMeasures {
 
     /** A pull that was still growing fast when the line went: how large it became lies between two frames. */
     private Optional<String> cutOff(int at) {
+        double left = all.release().known() ? all.release().value() - c.realSeconds()[at] : Double.NaN;
+        if (left < LAST_SECONDS) {
+            return Optional.of(String.format(
+                    Locale.ROOT,
+                    "the pull is largest in the last %.0f ms before the line goes, where it grows and falls faster than frames show; at"
+                            + " least %.0f N were seen",
+                    1000 * LAST_SECONDS,
+                    Math.max(0, c.newtons()[at] - c.newtonsSd()[at])));
+        }
         double grown = stillGrowing(at);
         return grown > MOST_GROWTH * c.newtons()[at]
                 ? Optional.of(String.format(

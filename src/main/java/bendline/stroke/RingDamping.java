@@ -13,6 +13,9 @@ final class RingDamping {
     private static final double SLOWEST = 0.15;
     private static final double FASTEST = 25;
 
+    /** A damping whose uncertainty is a larger share of it is none. */
+    private static final double UNTOLD = 0.5;
+
     private RingDamping() {}
 
     /** Damping over the critical one. */
@@ -47,7 +50,10 @@ final class RingDamping {
             return Found.nothing("the ring is too short or too long to tell how fast it dies");
         }
         double decay = between(left, decays, best);
-        return told(decay, half(decays, left, best, t.length), ring.value());
+        double half = half(decays, left, best, t.length);
+        return half > UNTOLD * decay
+                ? Found.nothing("the ring was not followed well enough to tell how fast it dies")
+                : told(decay, half, ring.value());
     }
 
     /** The lowest point of the parabola through the best trial and its neighbours, over the logarithm of the decay. */
