@@ -325,7 +325,10 @@ $('talk').addEventListener('click', e => {
 let version = -1;
 new EventSource(home + '/live').addEventListener('standing', e => {
   const [state, v, , , words] = e.data.split('\t');
-  if (version >= 0 && Number(v) !== version) load().then(() => { says.textContent = 'Followed anew.'; });
+  if (version >= 0 && Number(v) !== version) load().then(() => {
+    says.textContent = 'Followed anew.';
+    $('review').dataset.drawn = v;
+  });
   version = Number(v);
   $('review').dataset.version = v;
   $('review').dataset.state = state;

@@ -28,12 +28,12 @@ class BrowserTest extends AtTheBrowser {
         browser.driver.executeCdpCommand("Network.enable", Map.of());
         network(100_000);
         pick();
-        browser.waitFor("/[1-9]\\d? % sent/.test(document.getElementById('sending').textContent)", 30);
+        browser.waitFor("/[1-9]\\d? % sent/.test(document.getElementById('sending').textContent)", PATIENCE_SECONDS);
         go("/");
         network(-1);
         assertThat(browser.find("main").getText()).contains("On their way").contains("good-cast.mp4");
         pick();
-        browser.waitFor("location.pathname.startsWith('/clips/')", 30);
+        browser.waitFor("location.pathname.startsWith('/clips/')", PATIENCE_SECONDS);
         clip = browser.driver.getCurrentUrl().replaceFirst(".*/clips/", "");
     }
 
@@ -44,7 +44,9 @@ class BrowserTest extends AtTheBrowser {
         browser.isFitForAll("clip");
         browser.size(360, 740, false);
         browser.find("a[href$='report.html']").click();
-        browser.waitFor("location.pathname.endsWith('report.html') && document.title.includes('good-cast.mp4')", 20);
+        browser.waitFor(
+                "location.pathname.endsWith('report.html') && document.title.includes('good-cast.mp4')",
+                PATIENCE_SECONDS);
         assertThat(browser.find("main").getText()).contains("Back to the clips");
         assertThat(browser.driver.executeScript("return getComputedStyle(document.body).margin"))
                 .as("the report's own style holds")
@@ -74,16 +76,17 @@ class BrowserTest extends AtTheBrowser {
         assertThat(says()).startsWith("Frame 0 ");
         new Select(browser.find("#speed")).selectByValue("1");
         stage.sendKeys(" ");
-        browser.waitFor("Number(document.getElementById('at').value) > 3", 20);
+        browser.waitFor("Number(document.getElementById('at').value) > 3", PATIENCE_SECONDS);
         stage.sendKeys(" ");
-        browser.waitFor("document.getElementById('play').textContent === 'Play'", 10);
+        browser.waitFor("document.getElementById('play').textContent === 'Play'", PATIENCE_SECONDS);
         browser.driver.findElements(By.cssSelector("#moments button")).stream()
                 .filter(b -> b.getText().contains("Line released"))
                 .findFirst()
                 .orElseThrow()
                 .click();
         browser.waitFor(
-                "document.getElementById('frame').complete && document.getElementById('frame').naturalWidth > 0", 10);
+                "document.getElementById('frame').complete && document.getElementById('frame').naturalWidth > 0",
+                PATIENCE_SECONDS);
         assertThat(browser.driver.executeScript("return document.querySelectorAll('#over .o-blank').length"))
                 .as("the blank lies over the picture")
                 .isEqualTo(1L);
@@ -103,16 +106,16 @@ class BrowserTest extends AtTheBrowser {
         String version = version();
         browser.find("#move").sendKeys(Keys.ENTER);
         stage.sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ENTER);
-        browser.waitFor("document.getElementById('review').dataset.version !== '" + version + "'", 60);
-        browser.waitFor("document.getElementById('says').textContent === 'Followed anew.'", 20);
+        followedAnew(version);
         assertThat(tipX()).as("obeyed to the pixel").isBetween(before + 2.8, before + 3.2);
         assertThat(browser.find("#talk").getText()).contains("tip moved").contains("you, 20");
         String corrected = version();
         browser.find("#undo").sendKeys(Keys.ENTER);
-        browser.waitFor("document.getElementById('review').dataset.version !== '" + corrected + "'", 60);
-        browser.waitFor("document.getElementById('talk').textContent.includes('taken back')", 20);
+        browser.waitFor("document.getElementById('review').dataset.version !== '" + corrected + "'", PATIENCE_SECONDS);
+        browser.waitFor("document.getElementById('talk').textContent.includes('taken back')", PATIENCE_SECONDS);
         browser.waitFor(
-                "Math.abs(Number(document.querySelector('#over .o-tip').getAttribute('cx')) - " + before + ") < 1", 20);
+                "Math.abs(Number(document.querySelector('#over .o-tip').getAttribute('cx')) - " + before + ") < 1",
+                PATIENCE_SECONDS);
     }
 
     @Test
@@ -165,7 +168,7 @@ class BrowserTest extends AtTheBrowser {
         assertThat(release()).as("where it was put before").isEqualTo(release);
         browser.driver.executeScript("window.told = ''; setInterval(() => fetch('/clips/" + clip
                 + "/report/analysis.json').then(r => r.text()).then(t => { window.told = t; }), 500)");
-        browser.waitFor("window.told.includes('put on this frame by hand')", 60);
+        browser.waitFor("window.told.includes('put on this frame by hand')", PATIENCE_SECONDS);
     }
 
     @Test
@@ -176,7 +179,8 @@ class BrowserTest extends AtTheBrowser {
         new Select(browser.find("#which")).selectByValue("release");
         browser.find("#stage").sendKeys(Keys.HOME);
         browser.find("#put").sendKeys(Keys.ENTER);
-        browser.waitFor("document.getElementById('says').textContent.includes('move that one first')", 10);
+        browser.waitFor(
+                "document.getElementById('says').textContent.includes('move that one first')", PATIENCE_SECONDS);
     }
 
     @Test
@@ -194,7 +198,7 @@ class BrowserTest extends AtTheBrowser {
         browser.find("#words").sendKeys("Hand stays under this line.");
         browser.find("form.note input[name=drill]").click();
         browser.find("#words").submit();
-        browser.waitFor("document.getElementById('talk').textContent.includes('Drill: Hand stays')", 10);
+        browser.waitFor("document.getElementById('talk').textContent.includes('Drill: Hand stays')", PATIENCE_SECONDS);
         review();
         browser.find(".talk .moment").click();
         assertThat(browser.driver.executeScript("return document.querySelectorAll('#over .o-line').length"))
@@ -202,7 +206,8 @@ class BrowserTest extends AtTheBrowser {
         browser.find("#talk summary").click();
         browser.find("#talk textarea").sendKeys("Tried it ten times.");
         browser.find("#talk textarea").submit();
-        browser.waitFor("document.getElementById('talk').textContent.includes('Tried it ten times.')", 10);
+        browser.waitFor(
+                "document.getElementById('talk').textContent.includes('Tried it ten times.')", PATIENCE_SECONDS);
     }
 
     @Test
@@ -223,7 +228,8 @@ class BrowserTest extends AtTheBrowser {
         assertThat(says()).startsWith("An angle of 90°");
         browser.find("#words").sendKeys("Wrist opens here.");
         browser.find("#words").submit();
-        browser.waitFor("document.getElementById('talk').textContent.includes('with an angle of 90°')", 10);
+        browser.waitFor(
+                "document.getElementById('talk').textContent.includes('with an angle of 90°')", PATIENCE_SECONDS);
     }
 
     @Test
@@ -238,7 +244,7 @@ class BrowserTest extends AtTheBrowser {
         sides.get(0).findElement(By.cssSelector("input[value=A]")).sendKeys(" ");
         sides.get(1).findElement(By.cssSelector("input[value=B]")).sendKeys(" ");
         browser.find("form.tall button").sendKeys(Keys.ENTER);
-        browser.waitFor("document.getElementById('says').textContent === 'At the release'", 20);
+        browser.waitFor("document.getElementById('says').textContent === 'At the release'", PATIENCE_SECONDS);
         browser.find("#on").sendKeys(Keys.ENTER);
         assertThat(says()).isEqualTo("0.02 s after the release");
         assertThat(browser.driver.executeScript("return document.querySelectorAll('.lay .o-blank').length"))
@@ -271,7 +277,7 @@ class BrowserTest extends AtTheBrowser {
                 .containsPattern("A by calm day/\\d, B by windy day/\\d");
         browser.isFitForAPhone("comparison");
         browser.find("nav[aria-label='Way back'] a").click();
-        browser.waitFor("location.pathname === '/compare'", 10);
+        browser.waitFor("location.pathname === '/compare'", PATIENCE_SECONDS);
     }
 
     @Test
@@ -299,7 +305,8 @@ class BrowserTest extends AtTheBrowser {
         browser.find("#words").sendKeys("Ten slow ones.");
         browser.find("form.note input[name=drill]").click();
         browser.find("#words").submit();
-        browser.waitFor("document.getElementById('talk').textContent.includes('Drill: Ten slow ones.')", 10);
+        browser.waitFor(
+                "document.getElementById('talk').textContent.includes('Drill: Ten slow ones.')", PATIENCE_SECONDS);
 
         club.signIn(ben);
         review();
@@ -308,7 +315,7 @@ class BrowserTest extends AtTheBrowser {
                 .findFirst()
                 .orElseThrow()
                 .sendKeys(Keys.ENTER);
-        browser.waitFor("document.getElementById('talk').textContent.includes('Done on 20')", 10);
+        browser.waitFor("document.getElementById('talk').textContent.includes('Done on 20')", PATIENCE_SECONDS);
         go("/clips/" + clip);
         browser.isFitForAPhone("clip-of-a-pupil");
         browser.driver.findElements(By.cssSelector("form.inline button")).stream()
@@ -316,7 +323,8 @@ class BrowserTest extends AtTheBrowser {
                 .findFirst()
                 .orElseThrow()
                 .sendKeys(Keys.ENTER);
-        browser.waitFor("document.querySelector('main').textContent.includes('Stop sharing with Cleo')", 10);
+        browser.waitFor(
+                "document.querySelector('main').textContent.includes('Stop sharing with Cleo')", PATIENCE_SECONDS);
 
         club.signIn(cleo);
         review();
