@@ -1,6 +1,7 @@
 package bendline.footage;
 
 import bendline.image.Luma;
+import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,9 +26,21 @@ public final class LumaReader implements AutoCloseable {
      * @throws FootageException where the clip turns out to hold fewer than two frames
      */
     public @Nullable Frame next() {
-        if (!frames.advance()) {
-            return null;
-        }
+        return next(index -> true);
+    }
+
+    /**
+     * The next of some frames, or null after the last; the pictures of those between are not copied.
+     *
+     * @param wanted by number, counted from 0
+     * @throws FootageException where the clip turns out to hold fewer than two frames
+     */
+    public @Nullable Frame next(IntPredicate wanted) {
+        do {
+            if (!frames.advance()) {
+                return null;
+            }
+        } while (!wanted.test(frames.index()));
         UprightSize size = frames.size();
         byte[] upright = pixels.luma(frames.frame(), size);
         Tint tint = withTint ? pixels.tint(frames.frame(), size) : null;

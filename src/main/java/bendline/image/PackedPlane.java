@@ -15,19 +15,34 @@ public record PackedPlane(int width, int height, byte[] quarters) {
         float[] v = plane.values();
         byte[] out = new byte[v.length];
         for (int i = 0; i < out.length; i++) {
-            // Rounded by cutting off a positive number, much faster than Math.round; what is no number becomes zero.
-            float moved = Math.max(-127, Math.min(127, v[i] * 4)) + 128.5f;
-            out[i] = (byte) (Float.isNaN(moved) ? 0 : (int) moved - 128);
+            // Rounded by cutting off a positive number, much faster than Math.round.
+            int moved = (int) (v[i] * 4 + 128.5f);
+            if (moved > 255) {
+                moved = 255;
+            } else if (moved < 1) {
+                // What is no number becomes zero.
+                moved = Float.isNaN(v[i]) ? 128 : 1;
+            }
+            out[i] = (byte) (moved - 128);
         }
         return new PackedPlane(plane.width(), plane.height(), out);
     }
 
     /** The values again. */
     public Plane unpacked() {
-        float[] out = new float[quarters.length];
-        for (int i = 0; i < out.length; i++) {
-            out[i] = quarters[i] * 0.25f;
+        return unpacked(new Area(0, 0, width, height));
+    }
+
+    /** The values inside an area, whose corner becomes the origin. */
+    public Plane unpacked(Area area) {
+        float[] out = new float[area.width() * area.height()];
+        for (int row = 0; row < area.height(); row++) {
+            int from = (area.top() + row) * width + area.left();
+            int to = row * area.width();
+            for (int i = 0; i < area.width(); i++) {
+                out[to + i] = quarters[from + i] * 0.25f;
+            }
         }
-        return new Plane(width, height, out);
+        return new Plane(area.width(), area.height(), out);
     }
 }

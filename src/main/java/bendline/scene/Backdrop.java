@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.function.IntUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -70,14 +71,30 @@ public record Backdrop(
                 Arrays.fill(weight, 1);
             }
             int width = grey.get(0).width();
-            Background.Covered whole = (k, i) -> covered.get(k).get(i);
-            Background.Covered halves =
-                    (k, i) -> covered.get(k).get(2 * (i / (width / 2)) * width + 2 * (i % (width / 2)));
             boolean coloured = blue.size() == grey.size();
+            BitSet ever = new BitSet();
+            covered.forEach(ever::or);
+            Background.Covered whole = new Over(covered, ever, i -> i);
+            Background.Covered halves =
+                    new Over(covered, ever, i -> 2 * (i / (width / 2)) * width + 2 * (i % (width / 2)));
             return new Backdrop(
                     Background.of(grey, weight, whole),
                     coloured ? Background.of(blue, weight, halves) : null,
                     coloured ? Background.of(red, weight, halves) : null);
+        }
+    }
+
+    /** What is known to lie over pixels of planes, of which each is told by one of the whole pictures. */
+    private record Over(List<BitSet> covered, BitSet any, IntUnaryOperator inPicture) implements Background.Covered {
+
+        @Override
+        public boolean at(int sample, int pixel) {
+            return covered.get(sample).get(inPicture.applyAsInt(pixel));
+        }
+
+        @Override
+        public boolean ever(int pixel) {
+            return !any.isEmpty() && any.get(inPicture.applyAsInt(pixel));
         }
     }
 
@@ -115,9 +132,7 @@ public record Backdrop(
     private static void addColour(Plane grey, Plane blue, Plane red) {
         int columns = blue.width();
         int rows = blue.height();
-        float[] mean = new float[columns * rows];
-        float[] most = new float[columns * rows];
-        cells(grey, columns, rows, mean, most);
+        float[] most = strongestOfCells(grey, columns, rows);
         float[] g = grey.values();
         for (int y = 1; y < rows - 1; y++) {
             for (int x = 1; x < columns - 1; x++) {
@@ -128,8 +143,9 @@ public record Backdrop(
                 float colour = COLOUR_SHARE * Math.abs(stronger);
                 if (colour > 1 && colour > strongest(most, i, columns)) {
                     // One sign along a line: that of its brightness, or where brightness tells nothing, of its colour.
-                    float signed = Math.copySign(colour, Math.abs(mean[i]) > SILENT ? mean[i] : stronger);
                     int at = 2 * y * grey.width() + 2 * x;
+                    float sum = g[at] + g[at + 1] + g[at + grey.width()] + g[at + grey.width() + 1];
+                    float signed = Math.copySign(colour, Math.abs(sum) > SILENT ? sum : stronger);
                     g[at] = signed;
                     g[at + 1] = signed;
                     g[at + grey.width()] = signed;
@@ -139,20 +155,22 @@ public record Backdrop(
         }
     }
 
-    private static void cells(Plane grey, int columns, int rows, float[] mean, float[] most) {
+    /** The largest difference of either sign in each cell of four pixels. */
+    private static float[] strongestOfCells(Plane grey, int columns, int rows) {
         float[] g = grey.values();
+        float[] most = new float[columns * rows];
+        float[] pair = new float[2 * columns];
         for (int y = 0; y < rows; y++) {
+            int upper = 2 * y * grey.width();
+            int lower = upper + grey.width();
+            for (int x = 0; x < pair.length; x++) {
+                pair[x] = Math.max(Math.abs(g[upper + x]), Math.abs(g[lower + x]));
+            }
             for (int x = 0; x < columns; x++) {
-                int at = 2 * y * grey.width() + 2 * x;
-                float a = g[at];
-                float b = g[at + 1];
-                float c = g[at + grey.width()];
-                float d = g[at + grey.width() + 1];
-                mean[y * columns + x] = a + b + c + d;
-                most[y * columns + x] =
-                        Math.max(Math.max(Math.abs(a), Math.abs(b)), Math.max(Math.abs(c), Math.abs(d)));
+                most[y * columns + x] = Math.max(pair[2 * x], pair[2 * x + 1]);
             }
         }
+        return most;
     }
 
     private static float strongest(float[] most, int i, int columns) {

@@ -27,6 +27,9 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
 
     private static final int FEWEST = 3;
     private static final int GAIN_SAMPLES = 6000;
+    /** Pixels that are compared in one go. */
+    private static final int PIECE = 4096;
+
     /** The share of frames whose straying the noise covers; a blank passes over a pixel in far fewer than the rest. */
     private static final double COVERED = 0.8;
 
@@ -44,6 +47,9 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
     /** Says whether something that moves is known to lie over a pixel of a sample. */
     interface Covered {
         boolean at(int sample, int pixel);
+
+        /** Whether it lies over the pixel in any sample. */
+        boolean ever(int pixel);
     }
 
     /**
@@ -70,12 +76,19 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
         Plane low = Extremes.lowest(middle);
         Plane high = Extremes.highest(middle);
         float[] noise = new float[width * height];
+        double enough = COVERED * (1 + 1e-9) * Arrays.stream(weight).sum();
         for (int i = 0; i < noise.length; i++) {
-            bare(i, covered, counts);
+            float lo = low.values()[i];
+            float hi = high.values()[i];
+            boolean bare = !covered.ever(i);
+            if (bare && quietWeight(pixels, i, lo, hi, weight) > enough) {
+                noise[i] = QUIET;
+                continue;
+            }
+            bare(i, bare, covered, counts);
             for (int k = 0; k < pixels.length; k++) {
                 if (counts[k]) {
-                    int stray = Math.round(Math.abs(stray(pixels[k][i] & 0xff, low.values()[i], high.values()[i])));
-                    levels.add(stray, weight[k]);
+                    levels.add((int) (Math.abs(stray(pixels[k][i] & 0xff, lo, hi)) + 0.5f), weight[k]);
                 }
             }
             noise[i] = Math.max(QUIET, levels.quantileAndClear(COVERED));
@@ -83,15 +96,32 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
         return new Background(middle, low, high, new Plane(width, height, noise));
     }
 
+    /** Weight of the samples that stray so little at a pixel that they are no noisier than is allowed for anyway. */
+    private static double quietWeight(byte[][] pixels, int pixel, float low, float high, double[] weight) {
+        // Straying is told in whole levels.
+        int least = (int) Math.floor(low - QUIET) + 1;
+        int most = (int) Math.ceil(high + QUIET) - 1;
+        double quiet = 0;
+        for (int k = 0; k < pixels.length; k++) {
+            int level = pixels[k][pixel] & 0xff;
+            quiet += level >= least && level <= most ? weight[k] : 0;
+        }
+        return quiet;
+    }
+
     private static float[] median(byte[][] pixels, double[] weight, Covered covered) {
         WeightedLevels levels = new WeightedLevels();
         boolean[] counts = new boolean[pixels.length];
         float[] median = new float[pixels[0].length];
         for (int i = 0; i < median.length; i++) {
-            bare(i, covered, counts);
-            for (int k = 0; k < pixels.length; k++) {
-                if (counts[k]) {
-                    levels.add(pixels[k][i] & 0xff, weight[k]);
+            if (!covered.ever(i)) {
+                levels.addAll(pixels, i, weight);
+            } else {
+                bare(i, false, covered, counts);
+                for (int k = 0; k < pixels.length; k++) {
+                    if (counts[k]) {
+                        levels.add(pixels[k][i] & 0xff, weight[k]);
+                    }
                 }
             }
             median[i] = levels.quantileAndClear(0.5);
@@ -126,7 +156,11 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
     }
 
     /** Which samples show a pixel bare; all, where fewer than three do. */
-    private static void bare(int pixel, Covered covered, boolean[] counts) {
+    private static void bare(int pixel, boolean always, Covered covered, boolean[] counts) {
+        if (always) {
+            Arrays.fill(counts, true);
+            return;
+        }
         int bare = 0;
         for (int k = 0; k < counts.length; k++) {
             counts[k] = !covered.at(k, pixel);
@@ -148,17 +182,32 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
      */
     public Plane difference(Luma inReference) {
         float[] gain = gain(median.values(), noise.values(), inReference.pixels());
-        float[] out = new float[inReference.pixels().length];
+        byte[] p = inReference.pixels();
+        float[] out = new float[p.length];
+        float scale = 1 / gain[0];
+        float[] level = new float[256];
+        for (int i = 0; i < level.length; i++) {
+            level[i] = (i - gain[1]) * scale;
+        }
+        // In pieces that stay close to the processor between the two steps, of which only the second goes many pixels
+        // at a time.
+        for (int from = 0; from < out.length; from += PIECE) {
+            int to = Math.min(out.length, from + PIECE);
+            for (int i = from; i < to; i++) {
+                out[i] = level[p[i] & 0xff];
+            }
+            strays(out, from, to);
+        }
+        return new Plane(median.width(), median.height(), out);
+    }
+
+    private void strays(float[] values, int from, int to) {
         float[] lo = low.values();
         float[] hi = high.values();
         float[] s = noise.values();
-        byte[] p = inReference.pixels();
-        float scale = 1 / gain[0];
-        for (int i = 0; i < out.length; i++) {
-            float value = ((p[i] & 0xff) - gain[1]) * scale;
-            out[i] = stray(value, lo[i], hi[i]) / s[i];
+        for (int i = from; i < to; i++) {
+            values[i] = (Math.min(0, values[i] - lo[i]) + Math.max(0, values[i] - hi[i])) / s[i];
         }
-        return new Plane(median.width(), median.height(), out);
     }
 
     /** The part of this background inside an area, whose corner becomes the origin. */
@@ -169,6 +218,15 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
     /** Least squares of frame = gain · background + offset over quiet pixels, refitted without what has moved. */
     private static float[] gain(float[] median, float @Nullable [] noise, byte[] frame) {
         int step = Math.max(1, frame.length / GAIN_SAMPLES);
+        int samples = (frame.length - step / 2 + step - 1) / step;
+        float[] behind = new float[samples];
+        int[] now = new int[samples];
+        float[] usual = new float[samples];
+        for (int k = 0, i = step / 2; k < samples; k++, i += step) {
+            behind[k] = median[i];
+            now[k] = frame[i] & 0xff;
+            usual[k] = noise == null ? QUIET : noise[i];
+        }
         double gain = 1;
         double offset = 0;
         for (int round = 0; round < 3; round++) {
@@ -178,10 +236,10 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
             double sxx = 0;
             double sxy = 0;
             double limit = round == 0 ? 40 : 4;
-            for (int i = step / 2; i < frame.length; i += step) {
-                double x = median[i];
-                double y = frame[i] & 0xff;
-                double s = noise == null ? QUIET : noise[i];
+            for (int k = 0; k < samples; k++) {
+                double x = behind[k];
+                double y = now[k];
+                double s = usual[k];
                 if (Math.abs(y - gain * x - offset) < limit * s + (round == 0 ? 20 : 0)) {
                     double w = 1 / (s * s);
                     n += w;

@@ -56,13 +56,12 @@ public record Scene(CameraMotion motion, Backdrop backdrop) {
         Map<Integer, Cover> byFrame = covers.stream().collect(Collectors.toMap(Cover::frame, Function.identity()));
         Backdrop.Samples samples = new Backdrop.Samples();
         try (LumaReader reader = footage.tinted()) {
-            for (Frame f = reader.next(); f != null && samples.size() < covers.size(); f = reader.next()) {
-                Cover cover = byFrame.get(f.index());
-                if (cover != null) {
-                    samples.add(f, motion.toReference().get(f.index()), cover);
-                } else {
-                    reader.giveBack(f);
+            for (int left = byFrame.size(); left > 0; left--) {
+                Frame f = reader.next(byFrame::containsKey);
+                if (f == null) {
+                    break;
                 }
+                samples.add(f, motion.toReference().get(f.index()), byFrame.get(f.index()));
                 progress.accept((f.index() + 1.0) / info.frames());
             }
         }

@@ -151,14 +151,14 @@ final class BlankFitter {
         double perStation = 2.0 / (stations - 1);
         Strip strip = new Strip(difference, curve, -1, perStation, stations, reachPx, i -> 8, polarity);
         int[] path = ridge(strip);
-        OffsetFit offsets = new OffsetFit(strip, path, 0, stations - 1, STAYS);
+        OffsetFit offsets = new OffsetFit(Offsets.of(strip, path, 0, stations - 1), 0, stations - 1, STAYS);
         List<Point> points = new ArrayList<>(POINTS);
         for (int k = 0; k < POINTS; k++) {
             double i = (stations - 1.0) * k / (POINTS - 1);
             points.add(across(curve, -1 + i * perStation, offsets.at(i)));
         }
         Polyline whole = new Polyline(points).cut(line.length());
-        double blur = Math.min(6, RodEnds.median(widths(strip, path), stations / 2, stations));
+        double blur = Math.min(6, usualWidth(strip, path, stations / 2, stations));
         Ridge ridge = new Ridge(whole, offsets.sdAt(stations - 1.0), offsets.slopeSdAt(0), blur, false);
         Fit fit = withTip(difference, ridge);
         double coverage = fit == null ? 0 : fit.coverage();
@@ -194,7 +194,8 @@ final class BlankFitter {
         while (shown > from && curve.at(first + shown * perStation).distance(pivot) > farthestPx) {
             shown--;
         }
-        int to = corner(strip, path, from, shown);
+        Offsets places = Offsets.of(strip, path, from, shown);
+        int to = Corner.before(places.offset(), places.weight(), from, shown);
         if (!Double.isNaN(freePx)) {
             // Near the hands the ridge is theirs or an arm's and would bend the curve's inner end.
             from = Math.max(from, to - (int) (CLEAR_OF_HANDS * freePx / Strip.STEP_PX));
@@ -202,7 +203,7 @@ final class BlankFitter {
         if (to - from < 0.05 * heightPx / Strip.STEP_PX) {
             return null;
         }
-        OffsetFit offsets = new OffsetFit(strip, path, from, to, 1e-3);
+        OffsetFit offsets = new OffsetFit(places, from, to, 1e-3);
         List<Point> points = new ArrayList<>(POINTS);
         for (int k = 0; k < POINTS; k++) {
             double i = from + (double) (to - from) * k / (POINTS - 1);
@@ -212,26 +213,17 @@ final class BlankFitter {
                 new Polyline(points),
                 offsets.sdAt(to),
                 offsets.slopeSdAt(from),
-                RodEnds.median(widths(strip, path), to - 20, to),
+                usualWidth(strip, path, to - 20, to),
                 to < shown);
     }
 
-    private static int corner(Strip strip, int[] path, int from, int to) {
-        double[] offset = new double[to + 1];
-        double[] weight = new double[to + 1];
-        for (int i = from; i <= to; i++) {
-            offset[i] = strip.offset(OffsetFit.peak(strip, i, path[i]));
-            weight[i] = OffsetFit.weight(strip, i, path[i]);
-        }
-        return Corner.before(offset, weight, from, to);
-    }
-
-    private static double[] widths(Strip strip, int[] path) {
+    /** Median width at which the ridge was found between two stations, both included. */
+    private static double usualWidth(Strip strip, int[] path, int from, int to) {
         double[] out = new double[path.length];
-        for (int i = 0; i < out.length; i++) {
-            out[i] = strip.width[i][path[i]];
+        for (int i = Math.max(0, from); i < Math.min(out.length, to + 1); i++) {
+            out[i] = strip.width(i, path[i]);
         }
-        return out;
+        return RodEnds.median(out, from, to);
     }
 
     /**

@@ -1,5 +1,6 @@
 package bendline.trace;
 
+import bendline.image.Area;
 import bendline.image.PackedPlane;
 import bendline.image.Plane;
 import java.io.IOException;
@@ -50,6 +51,15 @@ final class DifferenceStore implements AutoCloseable {
 
     /** The plane of a frame. */
     Plane get(int index) {
+        return packed(index).unpacked();
+    }
+
+    /** A part of the plane of a frame, whose corner becomes the origin. */
+    Plane get(int index, Area area) {
+        return packed(index).unpacked(area);
+    }
+
+    private PackedPlane packed(int index) {
         ByteBuffer bytes = ByteBuffer.allocate(width * height);
         try {
             long at = (long) index * width * height;
@@ -62,7 +72,7 @@ final class DifferenceStore implements AutoCloseable {
         } catch (IOException e) {
             throw new UncheckedIOException("cannot read the temporary file back", e);
         }
-        return new PackedPlane(width, height, bytes.array()).unpacked();
+        return new PackedPlane(width, height, bytes.array());
     }
 
     @Override

@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -20,34 +22,21 @@ import org.jspecify.annotations.Nullable;
  */
 final class PolarSearch {
 
-    private static final int DIRECTIONS = 1080;
-    private static final double STEP_RAD = 2 * Math.PI / DIRECTIONS;
+    static final int DIRECTIONS = 1080;
+    static final double STEP_RAD = 2 * Math.PI / DIRECTIONS;
     /** Radius grows by this factor a row: three columns' worth, so slopes come in thirds. */
-    private static final double RATIO = Math.exp(3 * STEP_RAD);
+    static final double RATIO = Math.exp(3 * STEP_RAD);
     /** Largest shift a row, columns; 5/3 is 59° off the radius. */
     private static final int MOST_SHIFT = 5;
 
     private static final int SLOPES = 2 * MOST_SHIFT + 1;
-    private static final double[] WIDTHS_PX = {2.5, 5, 10, 20, 40};
-    /** Strength, in units of the clutter, above which more does not count: a bright edge must not outweigh a long blank. */
-    private static final float STRONGEST = 4;
-    /** Strength, in units of the clutter, that a curve must have on average to be worth extending. */
-    private static final float WORTHWHILE = 1.3f;
     /** Price of changing slope by one third, in the units of strength times pixels. */
     private static final float BEND_PRICE = 15;
 
-    private static final double[] COS = new double[DIRECTIONS];
-    private static final double[] SIN = new double[DIRECTIONS];
-
-    static {
-        for (int c = 0; c < DIRECTIONS; c++) {
-            COS[c] = Math.cos((c + 0.5) * STEP_RAD);
-            SIN[c] = Math.sin((c + 0.5) * STEP_RAD);
-        }
-    }
-
     private final double[] radii;
     private final int firstRowsFree;
+    /** Tables of searches that are done, to be written over: they are large. */
+    private final Queue<float[][]> spares = new ConcurrentLinkedQueue<>();
 
     /**
      * @param innerPx radius at which curves may start, pixels
@@ -66,14 +55,15 @@ final class PolarSearch {
      * A thin curve.
      *
      * @param curve from near the hands outwards, pixels
-     * @param score summed strength above {@link #WORTHWHILE}, strength times pixels
+     * @param score summed strength above {@link PolarGains#WORTHWHILE}, strength times pixels
      */
     record Candidate(Polyline curve, double score) {}
 
     /** The best distinct curves, best first. */
     List<Candidate> find(Plane difference, Point pivot, int count) {
-        float[][] gain = gains(difference, pivot);
-        float[][] total = new float[radii.length][SLOPES * DIRECTIONS];
+        float[][] gain = PolarGains.of(difference, pivot, radii);
+        float[][] spare = spares.poll();
+        float[][] total = spare == null ? new float[radii.length][SLOPES * DIRECTIONS] : spare;
         float[] bestAt = new float[DIRECTIONS];
         int[] rowOf = new int[DIRECTIONS];
         for (int k = 0; k < radii.length; k++) {
@@ -98,6 +88,7 @@ final class PolarSearch {
                 out.add(new Candidate(curve(columns, pivot), bestAt[end]));
             }
         }
+        spares.add(total);
         return out;
     }
 
@@ -216,81 +207,5 @@ final class PolarSearch {
             points.add(points.get(0).plus(new Point(1, 0)));
         }
         return new Polyline(points);
-    }
-
-    private float[][] gains(Plane difference, Point pivot) {
-        float[][] out = new float[radii.length][];
-        float[] ring = new float[DIRECTIONS];
-        for (int k = 0; k < radii.length; k++) {
-            for (int c = 0; c < DIRECTIONS; c++) {
-                float v = difference.sample(pivot.x() + radii[k] * COS[c], pivot.y() + radii[k] * SIN[c]);
-                ring[c] = Float.isNaN(v) ? 0 : Math.max(-30, Math.min(30, v));
-            }
-            out[k] = ridge(ring, radii[k]);
-        }
-        worth(out);
-        return out;
-    }
-
-    /** Ridge strength across a ring, less what is worthwhile, times the row's length in pixels. */
-    private static float[] ridge(float[] ring, double radius) {
-        int n = ring.length;
-        double[] sum = new double[3 * n + 1];
-        for (int i = 0, at = 0; i < 3 * n; i++, at = at + 1 == n ? 0 : at + 1) {
-            sum[i + 1] = sum[i] + ring[at];
-        }
-        double columnPx = radius * STEP_RAD;
-        double rowPx = radius * (RATIO - 1);
-        double[] best = new double[n];
-        int lastHalf = -1;
-        for (double width : WIDTHS_PX) {
-            int half = (int) Math.round(width / columnPx / 2);
-            if (half == lastHalf || 4 * half > n / 4 || width > Blur.widest(radius)) {
-                continue;
-            }
-            lastHalf = half;
-            int flank = Math.max(2, 2 * half);
-            int gap = Math.max(1, half / 2);
-            int core = 2 * half + 1;
-            double weight = Math.sqrt(core * columnPx * Math.min(4, rowPx));
-            for (int c = 0; c < n; c++) {
-                int at = n + c;
-                double in = (sum[at + half + 1] - sum[at - half]) / core;
-                double left = (sum[at - half - gap] - sum[at - half - gap - flank]) / flank;
-                double right = (sum[at + half + 1 + gap + flank] - sum[at + half + 1 + gap]) / flank;
-                double a = in - left;
-                double b = in - right;
-                best[c] = Math.max(best[c], weight * Strip.lesserStep(a, b));
-            }
-        }
-        float[] out = new float[n];
-        for (int c = 0; c < n; c++) {
-            out[c] = (float) best[c];
-        }
-        return out;
-    }
-
-    /** Strengths become gains: in units of the frame's own clutter, capped, less what is worthwhile, times pixels. */
-    private void worth(float[][] strength) {
-        float clutter = clutter(strength);
-        for (int k = 0; k < strength.length; k++) {
-            double rowPx = radii[k] * (RATIO - 1);
-            for (int c = 0; c < DIRECTIONS; c++) {
-                strength[k][c] = (float) ((Math.min(STRONGEST, strength[k][c] / clutter) - WORTHWHILE) * rowPx);
-            }
-        }
-    }
-
-    /** The strength that only one cell in twenty exceeds. */
-    private static float clutter(float[][] strength) {
-        float[] sample = new float[strength.length * (DIRECTIONS / 8)];
-        int n = 0;
-        for (float[] row : strength) {
-            for (int c = n % 8; c < DIRECTIONS && n < sample.length; c += 8) {
-                sample[n++] = row[c];
-            }
-        }
-        Arrays.sort(sample, 0, n);
-        return Math.max(1, sample[(int) (0.95 * (n - 1))]);
     }
 }

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
+import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
 
 /** Follows grip, blank, tip and rig through a clip; see the package description for how. */
@@ -156,12 +157,16 @@ public final class RodTracker {
         Scouts out = new Scouts(info.width(), info.height());
         int step = Math.max(1, info.frames() / SCOUT_FRAMES);
         Area whole = new Area(0, 0, info.width(), info.height());
-        eachBatch(1, 0.3, 0.4, batch -> {
-            Frame frame = batch.get(0);
-            if (frame.index() % step == step / 2) {
-                out.add(frame.seconds(), difference(scene.backdrop(), frame, whole));
-            }
-        });
+        eachBatch(
+                frame -> frame % step == step / 2,
+                0.3,
+                0.4,
+                batch -> batch.parallelStream()
+                        .map(f -> new Shown(
+                                new Look(f.seconds(), List.of(), null),
+                                PackedPlane.of(difference(scene.backdrop(), f, whole))))
+                        .toList()
+                        .forEach(shown -> out.add(shown.look().seconds(), shown.difference())));
         return out;
     }
 
@@ -198,7 +203,7 @@ public final class RodTracker {
         Backdrop backdrop = whole.cut(area);
         List<Look> looks = new ArrayList<>();
         eachBatch(
-                BATCH,
+                frame -> true,
                 from,
                 to,
                 batch -> batch.parallelStream()
@@ -264,13 +269,13 @@ public final class RodTracker {
         return near && Confidence.usable(fit) && held(fit, pivot, rod) ? fit : null;
     }
 
-    /** Frames a few at a time, so that they can be looked at side by side; none may be kept. */
-    private void eachBatch(int size, double from, double to, Consumer<List<Frame>> use) {
+    /** Wanted frames a few at a time, so that they can be looked at side by side; none may be kept. */
+    private void eachBatch(IntPredicate wanted, double from, double to, Consumer<List<Frame>> use) {
         List<Frame> batch = new ArrayList<>();
         try (LumaReader reader = footage.tinted()) {
-            for (Frame frame = reader.next(); frame != null; frame = reader.next()) {
+            for (Frame frame = reader.next(wanted); frame != null; frame = reader.next(wanted)) {
                 batch.add(frame);
-                if (batch.size() == size || frame.index() == info.frames() - 1) {
+                if (batch.size() == BATCH) {
                     use.accept(batch);
                     batch.forEach(reader::giveBack);
                     batch.clear();

@@ -40,15 +40,17 @@ final class Scouts {
     private final int height;
     private final List<Scout> scouts = new ArrayList<>();
     private final Map<Point, List<Optional<Polyline>>> seenFrom = new HashMap<>();
+    private final PolarSearch search;
 
     /** For pictures of one size, pixels. */
     Scouts(int width, int height) {
         this.width = width;
         this.height = height;
+        search = new PolarSearch(0.055 * height, width >= height ? 0.8 * height : 0.6 * height);
     }
 
-    void add(double seconds, Plane difference) {
-        scouts.add(new Scout(seconds, PackedPlane.of(difference)));
+    void add(double seconds, PackedPlane difference) {
+        scouts.add(new Scout(seconds, difference));
         seenFrom.clear();
     }
 
@@ -115,8 +117,6 @@ final class Scouts {
     }
 
     private @Nullable Polyline curve(Scout scout, Point pivot) {
-        double reach = width >= height ? 0.8 * height : 0.6 * height;
-        PolarSearch search = new PolarSearch(0.055 * height, reach);
         BlankFitter fitter = new BlankFitter(height, pivot, Double.NaN);
         Plane plane = scout.difference().unpacked();
         for (PolarSearch.Candidate c : search.find(plane, pivot, 1)) {

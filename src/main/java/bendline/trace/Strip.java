@@ -1,14 +1,17 @@
 package bendline.trace;
 
-import bendline.geometry.Point;
 import bendline.geometry.PolynomialCurve;
 import bendline.image.Plane;
+import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
  * The difference picture straightened along a curve: rows are stations along it, columns offsets across it, and the ridge
  * strength at each, best over several widths.
+ *
+ * <p>Inside, all stations at one offset lie side by side in memory: there are hundreds of them, so that the processor works on
+ * many at once, and hardly more than a dozen offsets.
  */
 final class Strip {
 
@@ -19,12 +22,12 @@ final class Strip {
 
     private final int reach;
     private final int polarity;
+    private final int margin;
+    private final double[] widest;
+    /** Running sums of the picture across the curve, from far on one side to far on the other, of every station. */
+    private final float[][] sum;
     /** Ridge strength by station and offset index; offset 0 is at index {@link #reach}. */
     final float[][] strength;
-    /** Width at which that strength was found, pixels. */
-    final float[][] width;
-    /** Signed contrast at that width, noise units a pixel. */
-    final float[][] contrast;
 
     /**
      * @param from parameter of the first station
@@ -45,24 +48,16 @@ final class Strip {
             int polarity) {
         this.polarity = polarity;
         reach = (int) Math.ceil(reachPx / STEP_PX);
-        int n = 2 * reach + 1;
-        strength = new float[stations][n];
-        width = new float[stations][n];
-        contrast = new float[stations][n];
-        int[] margins = IntStream.range(0, stations)
-                .map(i -> (int) Math.ceil(1.9 * widestPx.applyAsDouble(i) / STEP_PX) + 3)
+        widest = IntStream.range(0, stations)
+                .mapToDouble(widestPx::applyAsDouble)
                 .toArray();
-        int margin = IntStream.of(margins).max().orElse(0);
-        float[][] raw = new float[stations][];
-        for (int i = 0; i < stations; i++) {
-            // As much as it and its neighbours, which are smoothed with it, look at.
-            int asked =
-                    Math.max(margins[i], Math.max(margins[Math.max(0, i - 1)], margins[Math.min(stations - 1, i + 1)]));
-            raw[i] = profile(difference, curve, from + i * perStation, reach + asked, reach + margin);
-        }
-        for (int i = 0; i < stations; i++) {
-            rate(smoothAlong(raw, i), margin, widestPx.applyAsDouble(i), i);
-        }
+        int[] margins = Arrays.stream(widest)
+                .mapToInt(w -> (int) Math.ceil(1.9 * w / STEP_PX) + 3)
+                .toArray();
+        margin = IntStream.of(margins).max().orElse(0);
+        sum = new StripSums(difference, curve, from, perStation, stations).across(reach, margins);
+        strength = new float[stations][offsets()];
+        rate();
     }
 
     /** Offset of an index, pixels. */
@@ -74,67 +69,75 @@ final class Strip {
         return 2 * reach + 1;
     }
 
-    /** @param half how far to either side to look, of the {@code room} that there is */
-    private static float[] profile(Plane difference, PolynomialCurve curve, double u, int half, int room) {
-        Point centre = curve.at(u);
-        Point d = curve.derivative(u);
-        double norm = d.norm();
-        Point normal = new Point(-d.y() / norm, d.x() / norm);
-        float[] out = new float[2 * room + 1];
-        for (int k = -half; k <= half; k++) {
-            float v = difference.sample(centre.x() + k * STEP_PX * normal.x(), centre.y() + k * STEP_PX * normal.y());
-            out[k + room] = Float.isNaN(v) ? 0 : Math.max(-40, Math.min(40, v));
+    private void rate() {
+        int stations = widest.length;
+        float[][] root = new float[WIDTHS_PX.length][];
+        for (int w = 0; w < root.length; w++) {
+            double width = WIDTHS_PX[w];
+            if (Arrays.stream(widest).anyMatch(most -> width <= most)) {
+                root[w] = root(width);
+            }
+        }
+        float[] best = new float[stations];
+        float[] in = new float[stations];
+        float[] step = new float[stations];
+        for (int k = 0; k < offsets(); k++) {
+            Arrays.fill(best, 0);
+            for (int w = 0; w < root.length && root[w] != null; w++) {
+                Filter f = new Filter(WIDTHS_PX[w], margin + 0.5 + k);
+                f.core(in);
+                f.step(in, f.farLeft, f.nearLeft, step);
+                f.step(in, f.nearRight, f.farRight, in);
+                better(step, in, root[w], best);
+            }
+            for (int i = 0; i < stations; i++) {
+                strength[i][k] = best[i];
+            }
+        }
+    }
+
+    /** What steps at a width count by station: nothing where the blank's picture can't be so wide. */
+    private float[] root(double width) {
+        float[] out = new float[widest.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = width <= widest[i] ? (float) Math.sqrt(width) : 0;
         }
         return out;
     }
 
-    private static float[] smoothAlong(float[][] raw, int i) {
-        float[] a = raw[Math.max(0, i - 1)];
-        float[] b = raw[i];
-        float[] c = raw[Math.min(raw.length - 1, i + 1)];
-        float[] out = new float[b.length];
-        for (int k = 0; k < out.length; k++) {
-            out[k] = 0.25f * a[k] + 0.5f * b[k] + 0.25f * c[k];
-        }
-        return out;
-    }
-
-    private void rate(float[] profile, int margin, double widestPx, int station) {
-        double[] sum = new double[profile.length + 1];
-        for (int k = 0; k < profile.length; k++) {
-            sum[k + 1] = sum[k] + profile[k];
-        }
-        for (double w : WIDTHS_PX) {
-            if (w > widestPx) {
-                break;
+    private void better(float[] a, float[] b, float[] root, float[] best) {
+        if (polarity > 0) {
+            for (int i = 0; i < best.length; i++) {
+                best[i] = Math.max(best[i], root[i] * Math.min(a[i], b[i]));
             }
-            rate(sum, margin + 0.5, w, station);
+        } else if (polarity < 0) {
+            for (int i = 0; i < best.length; i++) {
+                best[i] = Math.max(best[i], root[i] * -Math.max(a[i], b[i]));
+            }
+        } else {
+            for (int i = 0; i < best.length; i++) {
+                best[i] = Math.max(best[i], root[i] * Math.max(Math.min(a[i], b[i]), -Math.max(a[i], b[i])));
+            }
         }
     }
 
-    /** @param middle place of the first offset in the running sum; beyond the last there is as much room */
-    private void rate(double[] sum, double middle, double w, int station) {
-        double half = w / 2 / STEP_PX;
-        double gap = Math.max(0.7, 0.35 * half);
-        double flank = Math.max(2, half);
-        double[] farLeft = shifted(sum, middle - half - gap - flank);
-        double[] nearLeft = shifted(sum, middle - half - gap);
-        double[] left = shifted(sum, middle - half);
-        double[] right = shifted(sum, middle + half);
-        double[] nearRight = shifted(sum, middle + half + gap);
-        double[] farRight = shifted(sum, middle + half + gap + flank);
-        float root = (float) Math.sqrt(w);
-        for (int k = 0; k < left.length; k++) {
-            double in = (right[k] - left[k]) / (2 * half);
-            double a = in - (nearLeft[k] - farLeft[k]) / flank;
-            double b = in - (farRight[k] - nearRight[k]) / flank;
-            float c = (float) lesserStep(a, b);
-            if (c * root > strength[station][k] && polarity * a >= 0) {
-                strength[station][k] = c * root;
-                width[station][k] = (float) w;
-                contrast[station][k] = a > 0 ? c : -c;
+    /** Width at which the strength at a station and an offset was found, pixels; 0 where there is none. */
+    float width(int station, int k) {
+        float best = 0;
+        float width = 0;
+        for (int w = 0; w < WIDTHS_PX.length && WIDTHS_PX[w] <= widest[station]; w++) {
+            Filter f = new Filter(WIDTHS_PX[w], margin + 0.5 + k);
+            float in = (f.right.at(station) - f.left.at(station)) * f.perCore;
+            float a = in - (f.nearLeft.at(station) - f.farLeft.at(station)) * f.perFlank;
+            float b = in - (f.farRight.at(station) - f.nearRight.at(station)) * f.perFlank;
+            float c = polarity > 0 ? Math.min(a, b) : polarity < 0 ? -Math.max(a, b) : (float) lesserStep(a, b);
+            float s = (float) Math.sqrt(WIDTHS_PX[w]) * c;
+            if (s > best) {
+                best = s;
+                width = (float) WIDTHS_PX[w];
             }
         }
+        return width;
     }
 
     /** The lesser of two steps of one sign, whichever it is; negative where the signs differ: a ridge has both alike. */
@@ -142,15 +145,80 @@ final class Strip {
         return Math.max(Math.min(a, b), -Math.max(a, b));
     }
 
-    /** The running sum at a fractional place and at every whole step from there, one for each offset. */
-    private double[] shifted(double[] sum, double place) {
-        int first = (int) place;
-        double share = place - first;
-        double[] out = new double[offsets()];
-        for (int k = 0; k < out.length; k++) {
-            double here = sum[first + k];
-            out[k] = here + share * (sum[first + k + 1] - here);
+    /** The running sums at a fractional place. */
+    private final class Place {
+
+        final float[] below;
+        final float[] above;
+        final float share;
+
+        Place(double place) {
+            int first = (int) place;
+            below = sum[first];
+            above = sum[first + 1];
+            share = (float) (place - first);
         }
-        return out;
+
+        float at(int i) {
+            return below[i] + share * (above[i] - below[i]);
+        }
+    }
+
+    /** What lies in a ridge of one width, and in a flank on either side of it. */
+    private final class Filter {
+
+        final Place farLeft;
+        final Place nearLeft;
+        final Place left;
+        final Place right;
+        final Place nearRight;
+        final Place farRight;
+        final float perCore;
+        final float perFlank;
+
+        /** @param middle place of the ridge in the running sums */
+        Filter(double width, double middle) {
+            double half = width / 2 / STEP_PX;
+            double gap = Math.max(0.7, 0.35 * half);
+            double flank = Math.max(2, half);
+            farLeft = new Place(middle - half - gap - flank);
+            nearLeft = new Place(middle - half - gap);
+            left = new Place(middle - half);
+            right = new Place(middle + half);
+            nearRight = new Place(middle + half + gap);
+            farRight = new Place(middle + half + gap + flank);
+            perCore = (float) (1 / (2 * half));
+            perFlank = (float) (1 / flank);
+        }
+
+        /** Mean inside, of every station. */
+        void core(float[] out) {
+            between(left, right, perCore, out);
+        }
+
+        /** How much more there is inside than in a flank, of every station. */
+        void step(float[] in, Place from, Place to, float[] out) {
+            float[] a = from.below;
+            float[] b = from.above;
+            float[] c = to.below;
+            float[] d = to.above;
+            float s = from.share;
+            float t = to.share;
+            for (int i = 0; i < out.length; i++) {
+                out[i] = in[i] - (c[i] + t * (d[i] - c[i]) - (a[i] + s * (b[i] - a[i]))) * perFlank;
+            }
+        }
+
+        private static void between(Place from, Place to, float per, float[] out) {
+            float[] a = from.below;
+            float[] b = from.above;
+            float[] c = to.below;
+            float[] d = to.above;
+            float s = from.share;
+            float t = to.share;
+            for (int i = 0; i < out.length; i++) {
+                out[i] = (c[i] + t * (d[i] - c[i]) - (a[i] + s * (b[i] - a[i]))) * per;
+            }
+        }
     }
 }
