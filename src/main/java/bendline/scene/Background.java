@@ -85,9 +85,11 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
                 noise[i] = QUIET;
                 continue;
             }
-            bare(i, bare, covered, counts);
+            if (!bare) {
+                bare(i, covered, counts);
+            }
             for (int k = 0; k < pixels.length; k++) {
-                if (counts[k]) {
+                if (bare || counts[k]) {
                     levels.add((int) (Math.abs(stray(pixels[k][i] & 0xff, lo, hi)) + 0.5f), weight[k]);
                 }
             }
@@ -117,7 +119,7 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
             if (!covered.ever(i)) {
                 levels.addAll(pixels, i, weight);
             } else {
-                bare(i, false, covered, counts);
+                bare(i, covered, counts);
                 for (int k = 0; k < pixels.length; k++) {
                     if (counts[k]) {
                         levels.add(pixels[k][i] & 0xff, weight[k]);
@@ -156,11 +158,7 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
     }
 
     /** Which samples show a pixel bare; all, where fewer than three do. */
-    private static void bare(int pixel, boolean always, Covered covered, boolean[] counts) {
-        if (always) {
-            Arrays.fill(counts, true);
-            return;
-        }
+    private static void bare(int pixel, Covered covered, boolean[] counts) {
         int bare = 0;
         for (int k = 0; k < counts.length; k++) {
             counts[k] = !covered.at(k, pixel);

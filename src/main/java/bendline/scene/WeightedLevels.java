@@ -13,10 +13,12 @@ final class WeightedLevels {
     private double sum;
     private int lowest = 255;
     private int highest;
+    private int turn;
 
     /** @param level 0 to 255 */
     void add(int level, double w) {
-        weight[level * TURNS] += w;
+        turn = (turn + 1) & (TURNS - 1);
+        weight[level * TURNS + turn] += w;
         sum += w;
         lowest = Math.min(lowest, level);
         highest = Math.max(highest, level);
