@@ -69,8 +69,9 @@ final class ReleaseFinder {
     Found find(double fastest, double turnEnd, Curves curves, double stop) {
         double over = Double.isNaN(stop) ? turnEnd : Math.min(turnEnd, stop + AFTER_STOP_SECONDS);
         double bend = curves.chord().argMin(fastest, over + 0.1);
-        Found byRig = byRig(bend > fastest ? Math.max(fastest, bend - step) : fastest, over + 0.25);
         Unloading rodItself = new Unloading(rod, step, curves);
+        double latest = Math.min(over + 0.25, rodItself.latest(bend, over + 0.25));
+        Found byRig = byRig(bend > fastest ? Math.max(fastest, bend - step) : fastest, latest);
         List<Clue> clues = new ArrayList<>();
         if (byRig.known()) {
             clues.add(new Clue(byRig.basis(), byRig.value(), Math.hypot(byRig.sd(), LEAST_FRAMES * step), TRUST));

@@ -30,6 +30,12 @@ final class Unloading {
 
     private static final double TRUST = 0.85;
 
+    /** Share of its deepest compression to which a free blank does not come back by ringing: it keeps under a tenth of it. */
+    private static final double LOADED_AGAIN = 0.25;
+
+    /** How long after the blank is straight the line may still run off its tip, real seconds: three times what simulators show. */
+    private static final double GONE_SECONDS = 0.1;
+
     private final RodSeries rod;
     private final double step;
     private final Curves curves;
@@ -69,6 +75,21 @@ final class Unloading {
             out.add(new Clue("the tip swings past the butt", swing - SWING_SECONDS, sd, TRUST));
         }
         return out;
+    }
+
+    /**
+     * When the line is gone at the latest: nothing pulls on a blank that came straight after its deepest bend and is not loaded
+     * again. What leaves the rig's circle later is another thing than the rig. Endless where the blank was not seen so.
+     *
+     * @param bend its deepest
+     * @param until how far to look for another load, real seconds
+     */
+    double latest(double bend, double until) {
+        double end = Math.min(curves.chord().end(), until);
+        double straight = curves.chord().firstRise(Moments.STRAIGHT, bend, end);
+        double again = 1 - curves.chord().at(curves.chord().argMin(straight, end));
+        boolean stays = again < LOADED_AGAIN * (1 - curves.chord().at(bend));
+        return stays ? straight + GONE_SECONDS : Double.POSITIVE_INFINITY;
     }
 
     /** What the butt's stop tells; a rod may stop without letting anything go. */

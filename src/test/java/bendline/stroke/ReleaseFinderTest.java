@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import bendline.footage.SlowMotion;
+import bendline.geometry.Point;
 import bendline.scene.Setup.Side;
 import bendline.signal.SmoothCurve;
 import bendline.trace.FrameTrace;
 import bendline.trace.Trace;
 import bendline.trace.Tracked;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -64,6 +66,41 @@ class ReleaseFinderTest {
         Map<EventKind, Double> truth = STROKE.moments();
         return new ReleaseFinder(rod, 1 / FPS)
                 .find(truth.get(EventKind.FASTEST_TURN), STROKE.release() + 0.35, curves, truth.get(EventKind.STOP));
+    }
+
+    /** The rig taken for another thing that stays by the tip for a while after the line is gone, and then leaves. */
+    private static RodSeries withARigThatStays(double seconds) {
+        Trace whole = STROKE.trace(FPS, 1, Side.RIGHT, 0.7, 0, 5);
+        List<FrameTrace> frames = whole.frames().stream()
+                .map(f -> {
+                    double late = f.seconds() - STROKE.release();
+                    if (late < -0.02 || f.tip().position() == null) {
+                        return f;
+                    }
+                    double away = late < seconds ? 0 : 2000 * (late - seconds);
+                    Point at = f.tip().position().plus(new Point(away, AnalyticStroke.DROP_PX + away));
+                    return new FrameTrace(
+                            f.frame(), f.seconds(), f.grip(), f.tip(), Tracked.seen(at, 1), f.blank(), f.buttAngleSd());
+                })
+                .toList();
+        Trace changed =
+                new Trace(1920, 1080, frames, whole.motion(), whole.freeLengthPx(), whole.freeLengthSdPx(), null);
+        return RodSeries.of(changed, new SlowMotion(1, "as filmed"), Side.RIGHT);
+    }
+
+    /** Nothing pulls on a blank that is straight and stays so: what leaves the circle then is not the rig. */
+    @Test
+    void whatLeavesTheCircleLongAfterTheBlankIsStraightIsNotTheRig() {
+        RodSeries rod = withARigThatStays(0.2);
+        Curves curves = StrokeTrends.of(rod, 1 / FPS).curves();
+        ReleaseFinder finder = new ReleaseFinder(rod, 1 / FPS);
+        Found rig = finder.byRig(STROKE.release() - 0.05, STROKE.release() + 0.35);
+        assertThat(rig.value()).as("it does leave").isCloseTo(STROKE.release() + 0.2, within(0.05));
+        // A rod that is dropped at once stops late too, and two clues stand against two.
+        double fastest = STROKE.moments().get(EventKind.FASTEST_TURN);
+        Found all = finder.find(fastest, STROKE.release() + 0.35, curves, STROKE.release() + 0.2);
+        assertThat(all.value()).isCloseTo(STROKE.release(), within(2 * all.sd()));
+        assertThat(all.sd()).isLessThan(0.03);
     }
 
     /** A rod that is dropped at once goes on turning after its stop; a slip of the trace in the fall is no loaded blank. */
