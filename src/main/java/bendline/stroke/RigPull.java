@@ -18,8 +18,8 @@ record RigPull(double[] realSeconds, double[] newtons, double[] sd) {
     /** How well a loaded rig is weighed, over its value: bait and water. Common practice, no source. */
     static final double MASS_SD = 0.03;
 
-    /** No leader that is cast with holds more, newtons: what seems to pull harder is another thing. Common practice, no source. */
-    static final double MOST_N = 300;
+    /** No leader that feeders are cast with holds more, newtons: what seems to pull harder is another thing. Common practice, no source. */
+    static final double MOST_N = 200;
 
     /** No rig was weighed, or nothing was measured in metres. */
     static final RigPull NONE = new RigPull(new double[0], new double[0], new double[0]);
