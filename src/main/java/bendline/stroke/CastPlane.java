@@ -111,17 +111,18 @@ record CastPlane(
                 0.5 * trace.width(), 0.5 * trace.height(), focal, angles[0], angles[1], metres, Double.NaN, "");
     }
 
-    /** Steps that shrink, from square outwards. */
+    /** Steps that shrink, from square outwards; each the best of eight, so that a clip seen in a mirror goes the mirrored way. */
     private static double[] search(Trace trace, double[][][] blanks) {
         double[] best = {0, 0};
         double least = cost(trace, blanks, best);
         for (double step = Math.toRadians(8); step > Math.toRadians(0.2); step /= 2) {
             boolean better = true;
             while (better) {
+                double[] from = best;
                 better = false;
                 for (int k = 0; k < 8; k++) {
                     Point d = Point.direction(k * Math.PI / 4).times(step);
-                    double[] trial = {best[0] + d.x(), best[1] + d.y()};
+                    double[] trial = {from[0] + d.x(), from[1] + d.y()};
                     double c = cost(trace, blanks, trial);
                     if (c < least - 1e-9) {
                         least = c;
