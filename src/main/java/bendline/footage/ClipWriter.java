@@ -53,7 +53,7 @@ public final class ClipWriter implements AutoCloseable {
         this.settings = settings;
         this.rate = new RateKeeper(settings.bitsPerSecond(), width * height * settings.nominalRate());
         this.frames = new FramePool(width, height);
-        GroupTask first = newGroup(0);
+        GroupTask first = newGroup();
         groups.add(first);
         this.header = first.encoder().header();
         try {
@@ -64,9 +64,9 @@ public final class ClipWriter implements AutoCloseable {
         }
     }
 
-    private GroupTask newGroup(double start) throws IOException {
+    private GroupTask newGroup() throws IOException {
         int quantiser = rate.quantiser();
-        return new GroupTask(new H264Group(width, height, settings, CLOCK, quantiser), frames, quantiser, start);
+        return new GroupTask(new H264Group(width, height, settings, CLOCK, quantiser), frames, quantiser);
     }
 
     /**
@@ -110,7 +110,7 @@ public final class ClipWriter implements AutoCloseable {
         }
         try {
             if (groups.getLast().count() == settings.keyframeEvery()) {
-                nextGroup(seconds);
+                nextGroup();
             }
             AVFrame frame = frames.take();
             filling.accept(frame);
@@ -124,16 +124,14 @@ public final class ClipWriter implements AutoCloseable {
     }
 
     /** How long a group took is always learnt from the same one, however fast each was, so that the bytes are the same. */
-    private void nextGroup(double seconds) throws IOException {
+    private void nextGroup() throws IOException {
         groups.getLast().end();
         if (groups.size() == (settings.swift() ? SIDE_BY_SIDE : 1)) {
             GroupTask oldest = groups.getFirst();
-            double end = groups.size() == 1
-                    ? seconds
-                    : groups.stream().skip(1).findFirst().orElseThrow().start();
-            rate.groupTook(oldest.quantiser(), store(oldest), end - oldest.start());
+            // Frames, not the time they are shown, so that a stretch with fewer or slower ones looks like the rest.
+            rate.groupTook(oldest.quantiser(), store(oldest), oldest.count() / settings.nominalRate());
         }
-        GroupTask next = newGroup(seconds);
+        GroupTask next = newGroup();
         if (!next.encoder().continues(header)) {
             next.close();
             throw new IOException("the encoder changed its parameters between two groups of pictures");

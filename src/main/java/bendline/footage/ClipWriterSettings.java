@@ -4,8 +4,8 @@ package bendline.footage;
  * How a clip is written.
  *
  * @param nominalRate frames per second that the header states, 1–1000; the true times are those given with each frame
- * @param bitsPerSecond the most the clip may take on average, 50 000–200 000 000; a plain scene takes less, because quality
- *     stops rising at a quantiser where nothing can be seen of it
+ * @param bitsPerSecond the most the clip may take on average at its nominal rate, 50 000–200 000 000; a plain scene takes
+ *     less, because quality stops rising at a quantiser where nothing can be seen of it
  * @param displayRotationDegrees clockwise turn a player is told to apply: 0, 90, 180 or 270
  * @param captureRate frames per second to tag as the capture rate the way Android phones do; 0 for no tag
  * @param keyframeEvery frames from one whole picture to the next, 1–1000

@@ -20,7 +20,6 @@ final class GroupTask implements AutoCloseable {
     private final H264Group encoder;
     private final FramePool frames;
     private final int quantiser;
-    private final double start;
     private final List<AVPacket> packets = new ArrayList<>();
     private final List<Future<?>> work = new ArrayList<>();
     private final ExecutorService thread = Executors.newSingleThreadExecutor(task -> {
@@ -30,15 +29,11 @@ final class GroupTask implements AutoCloseable {
     });
     private int count;
 
-    /**
-     * @param encoder closed by this
-     * @param start clip time of its first frame
-     */
-    GroupTask(H264Group encoder, FramePool frames, int quantiser, double start) {
+    /** @param encoder closed by this */
+    GroupTask(H264Group encoder, FramePool frames, int quantiser) {
         this.encoder = encoder;
         this.frames = frames;
         this.quantiser = quantiser;
-        this.start = start;
     }
 
     H264Group encoder() {
@@ -47,10 +42,6 @@ final class GroupTask implements AutoCloseable {
 
     int quantiser() {
         return quantiser;
-    }
-
-    double start() {
-        return start;
     }
 
     int count() {

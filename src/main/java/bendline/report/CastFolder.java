@@ -132,6 +132,9 @@ public final class CastFolder {
             while (reader.advance()) {
                 int i = reader.index();
                 progress.at("Drawing", (double) i / analysis.info().frames());
+                if (!marked.wants(i) && !stills.wants(i)) {
+                    continue;
+                }
                 VideoPlanes planes = veil.covers(i) ? null : reader.planes();
                 if (planes == null || stills.wants(i)) {
                     Picture p = reader.picture();

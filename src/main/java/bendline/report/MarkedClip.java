@@ -37,6 +37,7 @@ final class MarkedClip implements AutoCloseable {
     private final VideoPlanes canvas;
     private final Reader reader;
     private final StrokePace pace;
+    private final ShownFrames shown;
     private final @Nullable BendPanel panel;
     private final int pictureWidth;
     private final int width;
@@ -54,6 +55,7 @@ final class MarkedClip implements AutoCloseable {
         this.painter = new CastPainter(analysis);
         this.reader = options.reader();
         this.pace = new StrokePace(analysis, options.marked().slower());
+        this.shown = new ShownFrames(analysis);
         this.pictureWidth = analysis.info().width() / 2 * 2;
         // An odd last row goes with its pair under the strip.
         int pictureHeight = analysis.info().height();
@@ -77,8 +79,13 @@ final class MarkedClip implements AutoCloseable {
                 file, width, height, ClipWriterSettings.of(rate, bits).inHaste());
     }
 
+    /** Whether a frame should be added; others may be left out. */
+    boolean wants(int frame) {
+        return shown.hold(frame);
+    }
+
     /**
-     * Adds the next frame.
+     * Adds the next frame that is shown.
      *
      * @param frame decoded frames counted from 0
      * @param seconds clip time
