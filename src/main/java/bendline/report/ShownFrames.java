@@ -4,16 +4,18 @@ import bendline.analysis.ClipAnalysis;
 import bendline.footage.ClipInfo;
 
 /**
- * Which frames the marked clip shows: all about the strokes; elsewhere, where little happens, every second of a clip of 120
- * frames a second, every fourth of 240, and so on, so that coding them does not take longer than it is worth. A clip that plays
- * at less than that is shown frame by frame.
+ * Which frames the marked clip shows: all about the pushes; elsewhere, where little is fast, thirty a second of a clip that plays
+ * more than sixty, so that coding it does not take much longer than it lasts. A clip that plays fewer is shown frame by frame.
  */
 final class ShownFrames {
 
-    /** Frames a second that are enough where nothing is fast, as on most screens. */
-    private static final double CALM_RATE = 60;
+    /** Frames a second that two processors keep up with, for all of a clip. */
+    private static final double FAST_RATE = 60;
 
-    /** A clip's rate may fall short of its name by as much: 119.88 for 120. */
+    /** Frames a second that are enough where nothing is fast: what phones film at unless told otherwise. */
+    private static final double CALM_RATE = 30;
+
+    /** A clip's rate may miss its name by as much, as a share: 119.88 for 120. */
     private static final double SHORT_OF = 0.02;
 
     /** Real time before the push and after the rod is straight in which all are shown too; more than {@link StrokePace} slows. */
@@ -27,7 +29,7 @@ final class ShownFrames {
         this.info = analysis.info();
         this.strokes = new StrokeTimes(analysis, ROOM_SECONDS);
         double rate = 1 / Math.max(1e-3, info.medianStepSeconds());
-        this.every = (int) Math.max(1, Math.floor(rate / CALM_RATE + SHORT_OF));
+        this.every = rate > (1 + SHORT_OF) * FAST_RATE ? (int) Math.floor((1 + SHORT_OF) * rate / CALM_RATE) : 1;
     }
 
     /** Whether a frame is shown; the first and the last always are. */
