@@ -7,7 +7,10 @@ import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -45,10 +48,7 @@ final class BlobFinder {
 
     /** The strongest blobs. */
     List<Blob> find(Plane difference, @Nullable Fit rod) {
-        boolean[] used = new boolean[difference.values().length];
-        if (rod != null) {
-            cover(used, difference, rod);
-        }
+        boolean[] used = covered(difference, rod);
         int[] stack = new int[1024];
         List<Blob> out = new ArrayList<>();
         for (int i = 0; i < used.length; i++) {
@@ -64,6 +64,15 @@ final class BlobFinder {
         }
         out.sort(Comparator.comparingDouble(b -> -b.mass()));
         return List.copyOf(out.subList(0, Math.min(MOST_BLOBS, out.size())));
+    }
+
+    /** Pixels that belong to blank and hands. */
+    boolean[] covered(Plane difference, @Nullable Fit rod) {
+        boolean[] used = new boolean[difference.values().length];
+        if (rod != null) {
+            cover(used, difference, rod);
+        }
+        return used;
     }
 
     private void cover(boolean[] used, Plane plane, Fit rod) {
@@ -155,14 +164,51 @@ final class BlobFinder {
                     .filter(k -> thickness[k] >= limit)
                     .map(k -> pixels[k])
                     .toArray();
-            if (thick.length >= FEWEST_PIXELS) {
-                return blob(thick);
+            int[] rig = thickest(thick);
+            if (rig.length >= FEWEST_PIXELS) {
+                return blob(rig);
             }
             int[] all = Arrays.copyOf(pixels, count);
             Blob whole = blob(all);
             return rod != null && whole != null && whole.lengthPx() > LINE_PX
                     ? outerEnd(whole, all, rod.line().last())
                     : whole;
+        }
+
+        /** The connected part that is thickest altogether: where a line turns it looks thick, too. */
+        private int[] thickest(int[] thick) {
+            Set<Integer> left = Arrays.stream(thick).boxed().collect(Collectors.toCollection(LinkedHashSet::new));
+            int[] best = new int[0];
+            long most = 0;
+            for (int i : thick) {
+                if (left.remove(i)) {
+                    int[] part = part(i, left);
+                    long sum = Arrays.stream(part)
+                            .mapToLong(p -> thickness(p) - THICK + 1L)
+                            .sum();
+                    if (sum > most) {
+                        most = sum;
+                        best = part;
+                    }
+                }
+            }
+            return best;
+        }
+
+        /** What is connected with a pixel among others, which are taken out. */
+        private int[] part(int start, Set<Integer> left) {
+            List<Integer> out = new ArrayList<>(List.of(start));
+            for (int k = 0; k < out.size(); k++) {
+                for (int dy = -1; dy <= 1; dy++) {
+                    for (int dx = -1; dx <= 1; dx++) {
+                        int i = out.get(k) + dy * plane.width() + dx;
+                        if (left.remove(i)) {
+                            out.add(i);
+                        }
+                    }
+                }
+            }
+            return out.stream().mapToInt(i -> i).toArray();
         }
 
         private @Nullable Blob outerEnd(Blob whole, int[] all, Point tip) {

@@ -42,6 +42,14 @@ final class RigFinder {
 
     private static final double SURE = 1e6;
 
+    /** A thing from which line goes on for so much is a piece of it; one so near to the line's end hangs on it, pixels. */
+    private static final double GOES_ON_PX = 25;
+
+    private static final double AT_END_PX = 12;
+
+    /** What the end of a line counts for where no rig is seen there, as the mass of a blob. */
+    private static final double END_MASS = 60;
+
     private final double rodPx;
     private final BlobFinder finder;
     private final List<List<Blob>> blobs = new ArrayList<>();
@@ -53,7 +61,30 @@ final class RigFinder {
 
     /** Takes the next frame. */
     void add(Plane difference, @Nullable Fit rod) {
-        blobs.add(finder.find(difference, rod));
+        List<Blob> things = finder.find(difference, rod);
+        blobs.add(
+                rod == null
+                        ? things
+                        : byLine(things, new TipLine(difference, finder.covered(difference, rod), tip(rod), rodPx)));
+    }
+
+    /** Without pieces of the line, and with the place where it ends if nothing is seen there. */
+    private static List<Blob> byLine(List<Blob> things, TipLine line) {
+        List<Blob> out = new ArrayList<>();
+        for (Blob b : things) {
+            if (!line.goesOn(b, GOES_ON_PX)) {
+                out.add(b);
+            }
+        }
+        Point end = line.end();
+        if (end != null && out.stream().noneMatch(b -> b.centre().distance(end) < b.lengthPx() / 2 + AT_END_PX)) {
+            out.add(new Blob(end, END_MASS, 0, 0, true));
+        }
+        return out;
+    }
+
+    static Point tip(Fit rod) {
+        return rod.line().at(rod.line().length() + rod.hiddenPx());
     }
 
     /** One entry a frame; where a mark tells the rig's place, or that it can't be seen, that is all there is to choose from. */
@@ -85,7 +116,7 @@ final class RigFinder {
                 }
             }
         }
-        return read(score, from);
+        return read(score, from, looks, drop);
     }
 
     private double best(int t, int k, int q, double[][] score, int[][] from, List<Look> looks, double drop) {
@@ -126,7 +157,7 @@ final class RigFinder {
         if (rod == null || Double.isNaN(drop)) {
             return FORBIDDEN;
         }
-        double off = now.centre().distance(rod.line().last()) - drop;
+        double off = now.centre().distance(tip(rod)) - drop;
         return off < 0.12 * rodPx ? START_PRICE : FORBIDDEN;
     }
 
@@ -145,7 +176,11 @@ final class RigFinder {
         }
         Fit rod = looks.get(t).chosen();
         if (rod != null && !Double.isNaN(drop)) {
-            double off = (blob.centre().distance(rod.line().last()) - drop) / (0.05 * rodPx);
+            double beyond = blob.centre().distance(tip(rod)) - drop;
+            if (blob.lineEnd() && Math.abs(beyond) > RigPlaces.TIGHT * drop) {
+                return LOITERING;
+            }
+            double off = beyond / (0.05 * rodPx);
             double on = Math.exp(-0.5 * off * off);
             if (off < 0 || on > 0.1) {
                 return clear * Math.max(INSIDE_CIRCLE, ON_CIRCLE * on);
@@ -166,7 +201,7 @@ final class RigFinder {
             Fit rod = looks.get(t).chosen();
             boolean[] voted = new boolean[bins];
             for (Blob b : rod == null ? List.<Blob>of() : blobs.get(t)) {
-                int bin = (int) ((b.centre().distance(rod.line().last()) / rodPx - LEAST_DROP) / width);
+                int bin = (int) ((b.centre().distance(tip(rod)) / rodPx - LEAST_DROP) / width);
                 if (bin >= 0 && bin < bins && !voted[bin]) {
                     voted[bin] = true;
                     votes[bin] += Math.min(1, b.mass() / 120);
@@ -186,9 +221,8 @@ final class RigFinder {
         return best >= 5 ? at : Double.NaN;
     }
 
-    private List<Tracked> read(double[][][] score, int[][][] from) {
+    private List<Tracked> read(double[][][] score, int[][][] from, List<Look> looks, double drop) {
         int n = score.length;
-        Tracked[] out = new Tracked[n];
         if (n == 0) {
             return List.of();
         }
@@ -202,15 +236,13 @@ final class RigFinder {
                 }
             }
         }
+        @Nullable Blob[] path = new Blob[n];
         for (int t = n - 1; t >= 0; t--) {
-            Blob blob = at(t, k);
-            out[t] = blob == null
-                    ? Tracked.notSeen(null, "nothing compact moves where the rig should be")
-                    : Tracked.seen(blob.centre(), 0.6 + 0.08 * blob.lengthPx());
+            path[t] = at(t, k);
             int r = from[t][k][q];
             k = q;
             q = r;
         }
-        return List.of(out);
+        return RigPlaces.of(path, looks, drop);
     }
 }
