@@ -37,6 +37,9 @@ final class Caster {
 
     private static final double WIDE_RATE_HZ = 12;
 
+    /** Most frames that are looked at where no cast is known. */
+    private static final int MOST_EVERYWHERE = 120;
+
     /** Part of the blank, from the grip on, that points where the butt does. */
     private static final double BUTT_SHARE = 0.2;
 
@@ -48,6 +51,22 @@ final class Caster {
         strokes.forEach(s -> frames.addAll(frames(info, s)));
         strokes.forEach(s -> frames.addAll(wide(info, s)));
         return frames;
+    }
+
+    /**
+     * Frames, spread over a clip in which no cast was found, that tell where the rod is held: a rod that was taken for too short or
+     * too long may hide one.
+     */
+    static SortedSet<Integer> everywhere(ClipInfo info) {
+        int n = info.times().size();
+        double real = (info.times().get(n - 1) - info.times().get(0))
+                / info.slowMotion().factor();
+        int wanted = (int) Math.max(1, Math.min(MOST_EVERYWHERE, real * WIDE_RATE_HZ));
+        SortedSet<Integer> out = new TreeSet<>();
+        for (int k = 0; k < wanted; k++) {
+            out.add((int) ((long) k * n / wanted));
+        }
+        return out;
     }
 
     /** Frames from which it is known where the rod is held before and after the cast, and if the cast was timed wrongly. */

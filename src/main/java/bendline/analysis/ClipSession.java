@@ -88,11 +88,17 @@ public final class ClipSession implements AutoCloseable {
     }
 
     private ClipAnalysis told(Progress progress) {
-        Timed timed = timed(BodyTrace.nobody(0, "not looked for yet"));
-        BodyTrace body = body(timed.info(), timed.followed(), timed.strokes(), progress);
-        if (trace.hold(Grasps.of(body)) || StrokeTimer.doubts(timed.followed(), setup, body)) {
-            timed = timed(body);
+        Timed first = timed(BodyTrace.nobody(0, "not looked for yet"));
+        BodyTrace about = body(first, progress);
+        if (!trace.hold(Grasps.of(about)) && !StrokeTimer.doubts(first.followed(), setup, about)) {
+            return analysed(first, about);
         }
+        Timed again = timed(about);
+        // A cast that shows only now has not been looked at closely.
+        return analysed(again, first.strokes().isEmpty() ? body(again, progress) : about);
+    }
+
+    private ClipAnalysis analysed(Timed timed, BodyTrace body) {
         Trace followed = timed.followed();
         ClipInfo info = timed.info();
         List<Stroke> strokes = timed.strokes();
@@ -101,7 +107,8 @@ public final class ClipSession implements AutoCloseable {
         List<CastAnalysis> casts =
                 strokes.stream().map(s -> cast(reader.read(s, body), technique)).toList();
         Quality quality = new ClipAppraiser().appraise(info, followed, strokes);
-        return new ClipAnalysis(footage.path(), info, setup, followed, quality, casts, body);
+        BodyTrace shown = casts.isEmpty() ? BodyTrace.nobody(0, "there is no cast to look at") : body;
+        return new ClipAnalysis(footage.path(), info, setup, followed, quality, casts, shown);
     }
 
     private Timed timed(BodyTrace body) {
@@ -112,8 +119,11 @@ public final class ClipSession implements AutoCloseable {
     }
 
     /** Followed anew only where casts take in frames that were not looked at before. */
-    private BodyTrace body(ClipInfo info, Trace followed, List<Stroke> strokes, Progress progress) {
-        SortedSet<Integer> needed = Caster.frames(info, strokes);
+    private BodyTrace body(Timed timed, Progress progress) {
+        ClipInfo info = timed.info();
+        Trace followed = timed.followed();
+        boolean hidden = timed.strokes().isEmpty() && followed.trouble() == null;
+        SortedSet<Integer> needed = hidden ? Caster.everywhere(info) : Caster.frames(info, timed.strokes());
         if (body == null || !bodyFrames.containsAll(needed)) {
             body = Caster.follow(footage, info, followed, needed, f -> progress.at("Following the caster", f));
             bodyFrames = needed;

@@ -14,12 +14,7 @@ import java.util.Locale;
  */
 record Scale(double metresPerPixel, double relativeSd, String basis) {
 
-    /**
-     * Part of a rod that lies behind the upper hand. Common practice, no source: reel seats of two-handed feeder and beach rods
-     * of 3.3 to 4.2 m sit 0.55 to 0.75 m from the butt cap.
-     */
-    private static final double HANDLE_SHARE = 0.165;
-
+    /** How much {@link Setup#HANDLE_SHARE} differs from rod to rod. */
     private static final double HANDLE_SHARE_SD = 0.025;
 
     /** What a camera that is not quite square to the cast does to lengths. */
@@ -40,9 +35,9 @@ record Scale(double metresPerPixel, double relativeSd, String basis) {
         }
         Double rod = setup.rodLengthM();
         if (rod != null) {
-            double handle = HANDLE_SHARE_SD / (1 - HANDLE_SHARE);
+            double handle = HANDLE_SHARE_SD / (1 - Setup.HANDLE_SHARE);
             return new Scale(
-                    rod * (1 - HANDLE_SHARE) / trace.freeLengthPx(),
+                    rod * (1 - Setup.HANDLE_SHARE) / trace.freeLengthPx(),
                     Math.hypot(handle, Math.hypot(measured, CAMERA_SD)),
                     "scale from the given rod length, with an estimated 16.5 % ± 2.5 % of it behind the upper hand");
         }

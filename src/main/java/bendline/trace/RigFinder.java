@@ -37,6 +37,9 @@ final class RigFinder {
 
     private static final double MOST_DROP = 0.75;
 
+    /** How far a told drop is off in the picture: measured roughly, swung towards the phone, on a rod whose handle is guessed; of its logarithm. */
+    private static final double TOLD_SD = 0.2;
+
     /** Mass of a blob that a user marked, and what going through it is worth: more than any way round it. */
     private static final double MARKED = Double.POSITIVE_INFINITY;
 
@@ -51,11 +54,17 @@ final class RigFinder {
     private static final double END_MASS = 60;
 
     private final double rodPx;
+    private final double toldDropPx;
     private final BlobFinder finder;
     private final List<List<Blob>> blobs = new ArrayList<>();
 
-    RigFinder(double rodPx) {
+    /**
+     * @param rodPx hand to tip along the blank, pixels
+     * @param dropShare tip to rig over that length as far as it was told; NaN where it was not
+     */
+    RigFinder(double rodPx, double dropShare) {
         this.rodPx = rodPx;
+        this.toldDropPx = dropShare * rodPx;
         this.finder = new BlobFinder(rodPx);
     }
 
@@ -89,7 +98,7 @@ final class RigFinder {
 
     /** One entry a frame; where a mark tells the rig's place, or that it can't be seen, that is all there is to choose from. */
     List<Tracked> choose(List<Look> looks, Map<Integer, Pin> pins) {
-        RigFinder told = new RigFinder(rodPx);
+        RigFinder told = new RigFinder(rodPx, toldDropPx / rodPx);
         told.blobs.addAll(blobs);
         pins.forEach((t, pin) -> {
             if (pin.mark().tells(Part.RIG)) {
@@ -204,7 +213,8 @@ final class RigFinder {
                 int bin = (int) ((b.centre().distance(tip(rod)) / rodPx - LEAST_DROP) / width);
                 if (bin >= 0 && bin < bins && !voted[bin]) {
                     voted[bin] = true;
-                    votes[bin] += Math.min(1, b.mass() / 120);
+                    votes[bin] +=
+                            Math.min(1, b.mass() / 120) * likely(LEAST_DROP * rodPx + (bin + 0.5) * width * rodPx);
                 }
             }
         }
@@ -219,6 +229,12 @@ final class RigFinder {
             }
         }
         return best >= 5 ? at : Double.NaN;
+    }
+
+    /** What a drop counts for, beside the one that was told. */
+    private double likely(double dropPx) {
+        double off = Math.log(dropPx / toldDropPx) / TOLD_SD;
+        return Double.isNaN(off) ? 1 : Math.exp(-0.5 * off * off);
     }
 
     private List<Tracked> read(double[][][] score, int[][][] from, List<Look> looks, double drop) {

@@ -59,12 +59,14 @@ public final class RodTracker {
     private final Footage footage;
     private final ClipInfo info;
     private final Scene scene;
+    private final Setup setup;
     private final DoubleConsumer progress;
 
-    private RodTracker(Footage footage, ClipInfo info, Scene scene, DoubleConsumer progress) {
+    private RodTracker(Footage footage, ClipInfo info, Scene scene, Setup setup, DoubleConsumer progress) {
         this.footage = footage;
         this.info = info;
         this.scene = scene;
+        this.setup = setup;
         this.progress = progress;
     }
 
@@ -83,12 +85,18 @@ public final class RodTracker {
     /**
      * Follows the rod without looking at marks.
      *
+     * @param setup whose lengths are used where they are told
      * @param first told once, before the rod is followed, what a few pictures show
      * @return to be closed by the caller
      */
     static Followed follow(
-            Footage footage, ClipInfo info, Scene scene, DoubleConsumer progress, Consumer<FirstSight> first) {
-        return new RodTracker(footage, info, scene, progress).follow(first);
+            Footage footage,
+            ClipInfo info,
+            Scene scene,
+            Setup setup,
+            DoubleConsumer progress,
+            Consumer<FirstSight> first) {
+        return new RodTracker(footage, info, scene, setup, progress).follow(first);
     }
 
     private Followed follow(Consumer<FirstSight> first) {
@@ -136,7 +144,7 @@ public final class RodTracker {
             store.close();
             return nothing("the rod shows in too few frames to follow it; film it against the sky or plain ground");
         }
-        RigFinder rigs = new RigFinder(length.freePx());
+        RigFinder rigs = new RigFinder(length.freePx(), setup.dropShare());
         List<Look> looks = HiddenTips.told(found, near, length);
         looks = Kinks.removed(TipAnchor.steadied(looks, length), length);
         List<Look> sure = Confidence.withoutOutliers(lookAgain(looks, near, length, store, rigs));

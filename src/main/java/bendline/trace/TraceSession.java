@@ -54,7 +54,8 @@ public final class TraceSession implements AutoCloseable {
         }
         double own = setup.marks().isEmpty() ? 1 : 0.6;
         Scene scene = Scene.survey(footage, info, share -> progress.accept(own * 0.3 * share));
-        Followed followed = RodTracker.follow(footage, info, scene, share -> progress.accept(own * share), first);
+        Followed followed =
+                RodTracker.follow(footage, info, scene, setup, share -> progress.accept(own * share), first);
         try {
             TraceSession session = new TraceSession(footage, info, followed);
             session.mark(setup.marks(), share -> progress.accept(own + (1 - own) * share));

@@ -170,7 +170,7 @@ class CorrectorTest {
                 IntStream.range(0, FRAMES).mapToObj(t -> t / 30.0).toList(),
                 List.of());
         CameraMotion still = new CameraMotion(Collections.nCopies(FRAMES, Homography.IDENTITY), 0, false);
-        RigFinder rigs = new RigFinder(LENGTH);
+        RigFinder rigs = new RigFinder(LENGTH, Double.NaN);
         IntStream.range(0, FRAMES)
                 .forEach(t -> rigs.add(planes.get(t), looks.get(t).chosen()));
         Point rig = new Point(300.5, 200.25);
