@@ -94,7 +94,9 @@ public final class TrendSmoother {
     }
 
     private static double[] larger(double[] a, double[] b) {
-        return IntStream.range(0, a.length).mapToDouble(i -> Math.max(a[i], b[i])).toArray();
+        return IntStream.range(0, a.length)
+                .mapToDouble(i -> Math.max(a[i], b[i]))
+                .toArray();
     }
 
     private static double clamp(double scale) {

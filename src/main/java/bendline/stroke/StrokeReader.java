@@ -113,8 +113,7 @@ final class StrokeReader {
 
     private Found release(RodSeries rod, CastFinder.Candidate turn, Curves curves) {
         ForwardTurn forward = ForwardTurn.of(curves, turn);
-        Found clues =
-                new ReleaseFinder(rod, step).find(forward.fastest(), turn.end(), curves, forward.stop(curves));
+        Found clues = new ReleaseFinder(rod, step).find(forward.fastest(), turn.end(), curves, forward.stop(curves));
         return Calibration.FITTED.of(EventKind.RELEASE, clues, step);
     }
 
