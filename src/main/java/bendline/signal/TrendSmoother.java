@@ -77,6 +77,7 @@ public final class TrendSmoother {
             }
             if (round == 0) {
                 scale = bestOverall(scores, surprise, seen);
+                weightless = larger(weightless, Strays.inflation(t, y, scaled(sd, scale), seen));
             }
             strength = stiffness(scores, surprise, scale, seen, t.length);
             double[][] score = new double[1][];
@@ -86,6 +87,16 @@ public final class TrendSmoother {
             weightless = inflated(weightless, error[0], scale, seen);
         }
         return finish(s, strength, s.variance(weightless), scale, seen);
+    }
+
+    private static double[] scaled(double[] x, double factor) {
+        return Arrays.stream(x).map(v -> v * factor).toArray();
+    }
+
+    private static double[] larger(double[] a, double[] b) {
+        return IntStream.range(0, a.length)
+                .mapToDouble(i -> Math.max(a[i], b[i]))
+                .toArray();
     }
 
     private static double clamp(double scale) {

@@ -58,7 +58,7 @@ final class EventBook {
         drawn(
                 EventKind.FASTEST_TURN,
                 Moments::fastestTurn,
-                "the butt's forward rate peaks",
+                "the butt's forward rate peaks: the middle of the time spent within 15 % of it",
                 "the fastest turn was not followed");
         drawn(
                 EventKind.PEAK_BEND,

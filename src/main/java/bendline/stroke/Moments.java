@@ -28,8 +28,6 @@ record Moments(
         double stop,
         double rodStraight) {
 
-    static final double STOP_SHARE = 0.2;
-
     /** Chord ratio at which a rod counts as straight. */
     static final double STRAIGHT = 0.995;
 
@@ -70,7 +68,8 @@ record Moments(
     private static final double LONGEST_PUSH_SECONDS = 1.2;
 
     static Moments find(Curves c, Search s) {
-        double fastest = fastest(c, s.turn());
+        ForwardTurn forward = ForwardTurn.of(c, s.turn());
+        double fastest = forward.fastest();
         SmoothCurve angle = c.angle().runningMedian(Backswing.LEAST_SLIP_SECONDS);
         double largest = angle.argMax(Math.max(s.from(), s.turn().start() - 3), fastest);
         double behind = angle.at(largest) - LEVEL;
@@ -96,7 +95,7 @@ record Moments(
                 fastest,
                 bend,
                 c.chord().argMin(from, s.to()),
-                stop(c, fastest),
+                forward.stop(c),
                 c.chord().firstRise(STRAIGHT, bend, c.chord().end()));
     }
 
@@ -107,18 +106,6 @@ record Moments(
         double peak = c.handRate()
                 .argMax(s.turn().start() - LONGEST_HAND_LEAD_SECONDS, s.turn().end());
         return Onset.of(c.handRate(), from, peak);
-    }
-
-    /** When the forward rate peaks within a turn. */
-    static double fastest(Curves c, CastFinder.Candidate turn) {
-        return c.forwardRate().argMax(turn.start(), turn.end());
-    }
-
-    /** When the forward rate first falls under a fifth of its peak. */
-    static double stop(Curves c, double fastest) {
-        double peak = c.forwardRate().at(fastest);
-        return c.forwardRate()
-                .firstFall(STOP_SHARE * peak, fastest, c.forwardRate().end());
     }
 
     /** The earlier of the hand's start and the turn's. */

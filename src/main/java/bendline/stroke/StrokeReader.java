@@ -112,8 +112,8 @@ final class StrokeReader {
     }
 
     private Found release(RodSeries rod, CastFinder.Candidate turn, Curves curves) {
-        double fastest = Moments.fastest(curves, turn);
-        Found clues = new ReleaseFinder(rod, step).find(fastest, turn.end(), curves, Moments.stop(curves, fastest));
+        ForwardTurn forward = ForwardTurn.of(curves, turn);
+        Found clues = new ReleaseFinder(rod, step).find(forward.fastest(), turn.end(), curves, forward.stop(curves));
         return Calibration.FITTED.of(EventKind.RELEASE, clues, step);
     }
 
