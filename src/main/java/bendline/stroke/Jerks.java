@@ -29,7 +29,7 @@ final class Jerks {
     private static final double LASTS_SECONDS = 0.025;
 
     /** Where frames are this close a jerk lies in three of them and is read as any other pull, real seconds. */
-    private static final double WATCHED_SECONDS = 0.005;
+    private static final double WATCHED_SECONDS = 0.0025;
 
     /** A line is not slack for so short a time to either side; a tip or a rig read wrongly is, real seconds. */
     private static final double SLIP_SECONDS = 0.009;
