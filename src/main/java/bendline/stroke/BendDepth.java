@@ -16,8 +16,9 @@ final class BendDepth {
 
     private static final int ARCS = 3;
 
-    static final String UNSURE = "where the blank was bent deepest few frames show it, or its length was not the rod's, so that its end"
-            + " was another thing's";
+    static final String UNSURE =
+            "where the blank was bent deepest few frames show it, or its length was not the rod's, so that its end"
+                    + " was another thing's";
 
     private BendDepth() {}
 

@@ -113,7 +113,7 @@ final class Jerks {
                 boolean certain = drop - far[k] > CERTAIN * sd[k];
                 slack = Math.max(slack, certain ? 1 - far[k] / drop : 0);
             }
-            if (far[i] > drop * (1 - SLACK / 2)) {
+            if (far[i] > drop * (1 - SLACK)) {
                 if (slack > SLACK) {
                     out.add(jerk(tight, i, slack));
                 }

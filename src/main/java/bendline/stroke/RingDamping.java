@@ -11,6 +11,7 @@ final class RingDamping {
      * drives the tip anew: the first swings of simulated casts grow or die at anything from none to four times the rate of the rest.
      */
     private static final double FROM_SECONDS = 0.25;
+
     private static final double TO_SECONDS = 1.1;
     private static final int LEAST_FRAMES = 16;
     private static final int TRIALS = 36;

@@ -82,8 +82,7 @@ final class StrokeReader {
         given.seconds().forEach((kind, at) -> events.put(kind, byHand(kind, at)));
         RodStiffness blank = BendMeasures.stiffness(all, setup);
         Bend bend = BendMeasures.bend(all, blank, first, setup.castMassKg());
-        List<Measure> measures =
-                new MeasureBook(
+        List<Measure> measures = new MeasureBook(
                         all,
                         BendMeasures.of(all, bend, new BendReach(blank, setup.castMassKg())),
                         BendDepth.sd(all, bend))
