@@ -65,7 +65,7 @@ final class CalibrateCommand implements Callable<Integer> {
     /** What is hung on a rod to bend it, kilograms. */
     private static final double LEAST_KG = 0.02;
 
-    private static final double MOST_KG = 10;
+    private static final double MOST_KG = 5;
 
     @Spec
     private CommandSpec spec;

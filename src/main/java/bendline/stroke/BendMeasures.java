@@ -94,17 +94,18 @@ final class BendMeasures {
             out.put(Quantity.ENERGY_LEFT, Quantity.ENERGY_LEFT.unknown(HIDDEN));
             return;
         }
-        if (shallower(at)) {
-            String elsewhere = "the blank was not read where it was bent deepest: more than " + Math.round(most) + " J";
-            out.put(Quantity.STORED_ENERGY, Quantity.STORED_ENERGY.unknown(elsewhere));
-            out.put(Quantity.ENERGY_LEFT, Quantity.ENERGY_LEFT.unknown(elsewhere));
-            return;
-        }
         if (c.energySd()[at] > UNTOLD * most || all.scale().doubtful()) {
             String from = all.scale().doubtful() ? all.scale().basis() : c.basis();
             String unsure = "known to no better than a factor of two or so: " + from;
             out.put(Quantity.STORED_ENERGY, Quantity.STORED_ENERGY.unknown(unsure));
             out.put(Quantity.ENERGY_LEFT, Quantity.ENERGY_LEFT.unknown(unsure));
+            return;
+        }
+        if (shallower(at)) {
+            String elsewhere = "the blank was not read where it was bent deepest: more than " + Math.round(most)
+                    + " J; " + c.basis();
+            out.put(Quantity.STORED_ENERGY, Quantity.STORED_ENERGY.unknown(elsewhere));
+            out.put(Quantity.ENERGY_LEFT, Quantity.ENERGY_LEFT.unknown(elsewhere));
             return;
         }
         out.put(
