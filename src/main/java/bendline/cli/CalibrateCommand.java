@@ -62,6 +62,11 @@ final class CalibrateCommand implements Callable<Integer> {
     /** A test curve alone is as good. */
     private static final double GOOD_SD = 0.3;
 
+    /** What is hung on a rod to bend it, kilograms. */
+    private static final double LEAST_KG = 0.02;
+
+    private static final double MOST_KG = 5;
+
     @Spec
     private CommandSpec spec;
 
@@ -137,6 +142,10 @@ final class CalibrateCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         if (!(freeLengthM >= 1 && freeLengthM <= 8) || !(handleM >= 0 && handleM <= 1.5)) {
             throw wrongUse("The free length must be 1 to 8 m and the handle 0 to 1.5 m.");
+        }
+        String heavy = Quantities.complaint("The weight", weight.kg(), LEAST_KG, MOST_KG, "kg");
+        if (heavy != null) {
+            throw wrongUse(heavy);
         }
         if (save != null && Files.exists(save)) {
             throw wrongUse("The file " + save + " is already there; name another with --save or remove it.");

@@ -38,6 +38,9 @@ record Complaint(String sentence, int status) {
 
     /** The option parser's own texts are no sentences and give no advice. */
     private static String sentence(String text) {
-        return text.endsWith(".") || text.endsWith("?") ? text : text + "; see the command's --help.";
+        String plain = text.replace(
+                " is not a double",
+                " is no plain number: write it without a unit, in the one that the option asks for");
+        return text.endsWith(".") || text.endsWith("?") ? text : plain + "; see the command's --help.";
     }
 }

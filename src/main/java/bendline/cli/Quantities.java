@@ -92,6 +92,9 @@ final class Quantities {
      */
     private record Other(double factor, String unit) {}
 
+    /** Nobody writes a number that comes out this near to a tenth by chance, in tenths. */
+    private static final double ROUND = 1e-3;
+
     private static final Map<String, List<Other>> OTHERS = Map.of(
             "g", List.of(new Other(1000, "kg"), new Other(28.349523, "oz")),
             "m/s", List.of(new Other(1 / 3.6, "km/h"), new Other(0.514444, "kn")),
@@ -115,6 +118,13 @@ final class Quantities {
             if (meant >= min && meant <= max && meant > 0) {
                 return said + ". Did you mean " + plain(value) + " " + other.unit() + ", which is " + plain(meant) + " "
                         + unit + "?";
+            }
+        }
+        for (Other other : OTHERS.getOrDefault(unit, List.of())) {
+            double written = value / other.factor();
+            boolean round = Math.abs(10 * written - Math.rint(10 * written)) < ROUND;
+            if (round && written >= min && written <= max) {
+                return said + ". Did you mean " + plain(written) + " " + unit + "?";
             }
         }
         Double slipped = slipped(value, min, max);

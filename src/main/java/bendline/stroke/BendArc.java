@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param sd 68 % uncertainty of its points across it
  * @param whole whether the tip was seen
  * @param rig the rig, or null where it was not seen
+ * @param misplaced how far an end of it must be off, since its length is not the rod's; 0 for not
  */
 public record BendArc(
         int frame,
@@ -23,4 +24,23 @@ public record BendArc(
         Polyline line,
         double sd,
         boolean whole,
-        @Nullable Point rig) {}
+        @Nullable Point rig,
+        double misplaced) {
+
+    /** An arc as long as the rod. */
+    public BendArc(
+            int frame,
+            double clipSeconds,
+            double realSeconds,
+            Polyline line,
+            double sd,
+            boolean whole,
+            @Nullable Point rig) {
+        this(frame, clipSeconds, realSeconds, line, sd, whole, rig, 0);
+    }
+
+    /** Uncertainty of its points, what its length says against them too. */
+    double pointSd() {
+        return Math.hypot(sd, misplaced);
+    }
+}

@@ -28,7 +28,8 @@ final class BendArcs {
 
     private BendArcs() {}
 
-    static List<BendArc> of(StrokeReader.Readings all, CastPlane plane, int firstFrame) {
+    /** @param lengthM upper hand to tip, as the plane was made for */
+    static List<BendArc> of(StrokeReader.Readings all, CastPlane plane, double lengthM, int firstFrame) {
         double[] span = span(all);
         if (Double.isNaN(span[0])) {
             return List.of();
@@ -39,7 +40,8 @@ final class BendArcs {
             double t = all.rod().time()[i];
             FrameTrace f = all.trace().frames().get(firstFrame + i);
             if (t >= span[0] && t <= span[1] && f.blank() != null) {
-                raw.add(arc(f, t, plane, sign));
+                double off = f.tip().seen() ? plane.misplaced(f.blank(), lengthM) : 0;
+                raw.add(arc(f, t, plane, sign, off));
             }
         }
         Point origin = origin(raw, all.moments().forwardStart());
@@ -56,7 +58,7 @@ final class BendArcs {
         return new double[] {from - LEAD_SECONDS, to + TAIL_SECONDS};
     }
 
-    private static BendArc arc(FrameTrace f, double t, CastPlane plane, double sign) {
+    private static BendArc arc(FrameTrace f, double t, CastPlane plane, double sign, double off) {
         Polyline line = f.blank().resampled(POINTS).map(p -> flipped(plane.metres(p), sign));
         double perPx = line.length() / f.blank().length();
         double sdPx = f.tip().seen() ? Math.max(LEAST_SD_PX, f.tip().sdPx() / 1.515) : 2;
@@ -64,7 +66,7 @@ final class BendArcs {
                 ? flipped(plane.metres(f.rig().position()), sign)
                 : null;
         return new BendArc(
-                f.frame(), f.seconds(), t, line, sdPx * perPx, f.tip().seen(), rig);
+                f.frame(), f.seconds(), t, line, sdPx * perPx, f.tip().seen(), rig, off);
     }
 
     private static Point flipped(Point p, double sign) {
@@ -90,6 +92,7 @@ final class BendArcs {
                 a.line().map(p -> p.minus(origin)),
                 a.sd(),
                 a.whole(),
-                rig == null ? null : rig.minus(origin));
+                rig == null ? null : rig.minus(origin),
+                a.misplaced());
     }
 }

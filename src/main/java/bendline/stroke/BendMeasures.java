@@ -12,6 +12,11 @@ final class BendMeasures {
     /** An energy whose uncertainty is a larger share of it is none: the truth may as well be twice or half of it. */
     private static final double UNTOLD = 0.6;
 
+    /** By so much of the deepest compression, and so much at least, another is less deep. */
+    private static final double SHALLOWER = 0.25;
+
+    private static final double LEAST_SHALLOWER = 0.015;
+
     static final String HIDDEN = "the tip was not seen while the blank may have been bent deepest";
 
     private final StrokeReader.Readings all;
@@ -33,7 +38,7 @@ final class BendMeasures {
         m.energy();
         m.place();
         m.after();
-        m.out.putAll(reach.measures(all, bend.load().doubt()));
+        m.out.putAll(reach.measures(all, bend));
         return m.out;
     }
 
@@ -52,7 +57,7 @@ final class BendMeasures {
         double free =
                 all.scale().known() ? all.scale().metresPerPixel() * all.trace().freeLengthPx() : 1;
         CastPlane plane = CastPlane.of(all.trace(), free);
-        List<BendArc> arcs = BendArcs.of(all, plane, firstFrame);
+        List<BendArc> arcs = BendArcs.of(all, plane, free, firstFrame);
         if (arcs.isEmpty()) {
             return Bend.NONE;
         }
@@ -96,15 +101,24 @@ final class BendMeasures {
             out.put(Quantity.ENERGY_LEFT, Quantity.ENERGY_LEFT.unknown(unsure));
             return;
         }
+        if (shallower(at)) {
+            String elsewhere = "the blank was not read where it was bent deepest: more than " + Math.round(most)
+                    + " J; " + c.basis();
+            out.put(Quantity.STORED_ENERGY, Quantity.STORED_ENERGY.unknown(elsewhere));
+            out.put(Quantity.ENERGY_LEFT, Quantity.ENERGY_LEFT.unknown(elsewhere));
+            return;
+        }
         out.put(
                 Quantity.STORED_ENERGY,
                 Quantity.STORED_ENERGY.known(
                         most, c.energySd()[at], "energy of the bend at its largest; " + c.basis()));
-        double left = at(c, c.energyJ(), all.release().value());
-        double leftSd = at(c, c.energySd(), all.release().value());
+        double release = all.release().value();
+        double left = at(c, c.energyJ(), release);
+        double leftSd = at(c, c.energySd(), release);
         // The stiffness falls out of the share; what is left is the reading and when the line went.
-        double moved = Math.abs(
-                at(c, c.energyJ(), all.release().value() + all.release().sd()) - left);
+        double moved = Math.max(
+                Math.abs(at(c, c.energyJ(), release + all.release().sd()) - left),
+                Math.abs(at(c, c.energyJ(), release - all.release().sd()) - left));
         double own = Math.hypot(0.5 * leftSd, moved);
         out.put(
                 Quantity.ENERGY_LEFT,
@@ -117,6 +131,13 @@ final class BendMeasures {
                                 left / most,
                                 Math.max(0.02, Double.isNaN(own) ? leftSd / most : own / most),
                                 "energy of the bend when the line goes over its largest; the share still in the rod"));
+    }
+
+    /** The energy goes with the compression, both being squares of the bend: one read of a shallower bend is not the largest. */
+    private boolean shallower(int at) {
+        double deepest = 1 - all.curves().chord().at(all.moments().peakBend());
+        double there = BendDepth.compression(bend.arcs().get(at).line());
+        return deepest - there > Math.max(LEAST_SHALLOWER, SHALLOWER * deepest);
     }
 
     private static double at(LoadCurve c, double[] values, double time) {

@@ -57,8 +57,9 @@ final class BendReach {
         this.why = rod.blank() == null ? rod.basis() : "needs the rig's mass";
     }
 
-    /** @param doubt by how much what was told of the rod is contradicted, as in {@link LoadCurve} */
-    Map<Quantity, Measure> measures(StrokeReader.Readings all, double doubt) {
+    /** @param bend what was read of the bend, and by how much that contradicts what was told of the rod */
+    Map<Quantity, Measure> measures(StrokeReader.Readings all, Bend bend) {
+        double doubt = bend.load().doubt();
         Map<Quantity, Measure> out = new EnumMap<>(Quantity.class);
         Blank b = blank;
         Double kg = rigKg;
@@ -79,6 +80,7 @@ final class BendReach {
         }
         try {
             told(out, b.withStiffness(b.stiffnessNm2(), Math.hypot(b.stiffnessRelativeSd(), doubt)), kg, all);
+            share(out, all, BendDepth.sd(all, bend));
         } catch (BendException e) {
             return unknown(
                     out, "this rig would bend this blank beyond all measure: check the test curve and the rig's mass");
@@ -123,16 +125,18 @@ final class BendReach {
                 FULL_SPEED,
                 kg * acceleration);
         out.put(Quantity.REACH_DYNAMIC, Quantity.REACH_DYNAMIC.known(full, fullSd, basis));
-        share(out, full, fullSd, all);
     }
 
-    private static void share(Map<Quantity, Measure> out, double full, double fullSd, StrokeReader.Readings all) {
+    private static void share(Map<Quantity, Measure> out, StrokeReader.Readings all, double depthSd) {
+        Measure reach = out.get(Quantity.REACH_DYNAMIC);
+        double full = reach.value();
+        double fullSd = reach.plusMinus();
         double reached = Math.max(0, 1 - all.curves().chord().at(all.moments().peakBend()));
         double[] draws = new double[all.draws().moments().size()];
         for (int k = 0; k < draws.length; k++) {
             draws[k] = all.draws().numbers().get(k).getOrDefault(Quantity.COMPRESSION, Double.NaN);
         }
-        double sd = Math.hypot(Spread.of(draws), MeasureBook.CAMERA_RATIO);
+        double sd = Math.hypot(Math.hypot(Spread.of(draws), MeasureBook.CAMERA_RATIO), depthSd);
         double share = reached / full;
         out.put(
                 Quantity.LOADED_SHARE,

@@ -43,7 +43,7 @@ final class BlankMotion {
         this.arcs = arcs;
         int n = arcs.size();
         double[] t = arcs.stream().mapToDouble(BendArc::realSeconds).toArray();
-        double[] sd = arcs.stream().mapToDouble(BendArc::sd).toArray();
+        double[] sd = arcs.stream().mapToDouble(BendArc::pointSd).toArray();
         for (int k = 0; k < STATIONS; k++) {
             double[] px = new double[n];
             double[] py = new double[n];

@@ -1,6 +1,7 @@
 package bendline.stroke;
 
 import bendline.geometry.Point;
+import bendline.geometry.Polyline;
 import bendline.trace.Trace;
 import java.util.Arrays;
 import java.util.List;
@@ -185,16 +186,30 @@ record CastPlane(
     }
 
     private double[] lengths(double[][][] blanks) {
-        double[] out = new double[blanks.length];
-        for (int i = 0; i < out.length; i++) {
-            Point before = metres(new Point(blanks[i][0][0], blanks[i][0][1]));
-            for (int k = 1; k < blanks[i].length; k++) {
-                Point p = metres(new Point(blanks[i][k][0], blanks[i][k][1]));
-                out[i] += p.distance(before);
-                before = p;
-            }
+        return Arrays.stream(blanks).mapToDouble(this::length).toArray();
+    }
+
+    private double length(double[][] blank) {
+        double sum = 0;
+        Point before = metres(new Point(blank[0][0], blank[0][1]));
+        for (int k = 1; k < blank.length; k++) {
+            Point p = metres(new Point(blank[k][0], blank[k][1]));
+            sum += p.distance(before);
+            before = p;
         }
-        return out;
+        return sum;
+    }
+
+    /**
+     * How far off an end of a blank that was seen whole must be, metres: what its length differs from the rod's by, less what
+     * lengths usually scatter by. A tip that is another thing's is seldom just as far from the hand as the rod's.
+     *
+     * @param lengthM what this plane was made for
+     */
+    double misplaced(Polyline blank, double lengthM) {
+        double off = Math.abs(length(coordinates(blank.resampled(POINTS).points())) - lengthM);
+        double usual = SCATTER * lengthM;
+        return Math.sqrt(Math.max(0, off * off - usual * usual));
     }
 
     private static double middle(double[] lengths) {

@@ -29,7 +29,7 @@ final class Jerks {
     private static final double LASTS_SECONDS = 0.025;
 
     /** Where frames are this close a jerk lies in three of them and is read as any other pull, real seconds. */
-    private static final double WATCHED_SECONDS = 0.005;
+    private static final double WATCHED_SECONDS = 0.0025;
 
     /** A line is not slack for so short a time to either side; a tip or a rig read wrongly is, real seconds. */
     private static final double SLIP_SECONDS = 0.009;
@@ -113,7 +113,7 @@ final class Jerks {
                 boolean certain = drop - far[k] > CERTAIN * sd[k];
                 slack = Math.max(slack, certain ? 1 - far[k] / drop : 0);
             }
-            if (far[i] > drop * (1 - SLACK / 2)) {
+            if (far[i] > drop * (1 - SLACK)) {
                 if (slack > SLACK) {
                     out.add(jerk(tight, i, slack));
                 }

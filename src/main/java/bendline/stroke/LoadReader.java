@@ -32,6 +32,9 @@ final class LoadReader {
     /** A bend that speaks of a pull so many uncertainties from the rig's is another thing's, and so is its energy. */
     private static final double CONTRADICTION = 4;
 
+    /** A blank whose length is off by more than this share of it is not this rod's alone. */
+    private static final double FOREIGN = 0.05;
+
     /** What an energy read from one frame can be trusted to at best, joules. */
     private static final double LEAST_J = 0.02;
 
@@ -135,7 +138,7 @@ final class LoadReader {
         BendReading before = null;
         for (int i = 0; i < arcs.size(); i++) {
             boolean held = arcs.get(i).realSeconds() <= given.until;
-            if (motion.strays(i)) {
+            if (motion.strays(i) || arcs.get(i).misplaced() > FOREIGN * b.lengthM()) {
                 continue;
             }
             before = held ? loaded(reader, motion, out, i, before) : free(reader, out, i, before);
@@ -213,7 +216,7 @@ final class LoadReader {
             along[k] = stretch * s;
         }
         double off = Math.abs(stretch - 1) * length;
-        return new TracedArc(points, along, a.sd(), 4 * a.sd() + 0.5 * off);
+        return new TracedArc(points, along, a.pointSd(), 4 * a.pointSd() + 0.5 * off);
     }
 
     private BendReader.Hints hints(int i, List<Point> body, @Nullable BendReading near) {
@@ -227,6 +230,6 @@ final class LoadReader {
         if (far < LEAST_LINE * a.line().length()) {
             return new BendReader.Hints(body, null, Double.NaN, near);
         }
-        return new BendReader.Hints(body, line.angle(), Math.hypot(LINE_SD, 2 * a.sd() / far), near);
+        return new BendReader.Hints(body, line.angle(), Math.hypot(LINE_SD, 2 * a.pointSd() / far), near);
     }
 }

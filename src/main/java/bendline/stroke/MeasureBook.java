@@ -26,9 +26,15 @@ final class MeasureBook {
     private final StrokeReader.Readings all;
     private final Map<Quantity, Measure> out = new EnumMap<>(Quantity.class);
 
-    /** @param bend what was read of the bend, known or not */
-    MeasureBook(StrokeReader.Readings all, Map<Quantity, Measure> bend) {
+    private final double depthSd;
+
+    /**
+     * @param bend what was read of the bend, known or not
+     * @param depthSd as {@link BendDepth} gives it
+     */
+    MeasureBook(StrokeReader.Readings all, Map<Quantity, Measure> bend, double depthSd) {
         this.all = all;
+        this.depthSd = depthSd;
         out.putAll(bend);
     }
 
@@ -55,15 +61,19 @@ final class MeasureBook {
                     all.draws().numbers().stream().mapToDouble(d -> d.get(q)).toArray();
             double sd = Math.hypot(Spread.of(draws), camera(q));
             boolean known = !Double.isNaN(e.getValue()) && !Double.isNaN(sd);
-            out.put(q, known ? q.known(e.getValue(), sd, NumberBasis.of(q)) : q.unknown(NumberBasis.why(q, all)));
+            if (known && q == Quantity.COMPRESSION && Double.isNaN(depthSd)) {
+                out.put(q, q.unknown(BendDepth.UNSURE));
+            } else {
+                out.put(q, known ? q.known(e.getValue(), sd, NumberBasis.of(q)) : q.unknown(NumberBasis.why(q, all)));
+            }
         }
     }
 
-    private static double camera(Quantity q) {
+    private double camera(Quantity q) {
         if (TILTED.contains(q)) {
             return CAMERA_DEG;
         }
-        return q == Quantity.COMPRESSION ? CAMERA_RATIO : 0;
+        return q == Quantity.COMPRESSION ? Math.hypot(CAMERA_RATIO, Double.isNaN(depthSd) ? 0 : depthSd) : 0;
     }
 
     private void path() {

@@ -18,6 +18,9 @@ final class PullMeasures {
     /** A jerk of this share of the largest pull seen may have been the larger: its size is known to a factor of two. */
     private static final double MAY_BE_LARGER = 0.5;
 
+    /** Frames farther apart show only the mean of the speed at which a jerk begins, real seconds. */
+    private static final double JERK_STEP_SECONDS = 0.017;
+
     /** So shortly before the release the rig whips round the tip, real seconds. */
     private static final double LAST_SECONDS = 0.02;
 
@@ -26,6 +29,8 @@ final class PullMeasures {
 
     /** A pull that is largest so many frames before the release may still have grown. */
     private static final double AT_THE_END_FRAMES = 1.6;
+
+    private static final double HALF = 0.5;
 
     /** Growth after the last frame, over what was seen, beyond which a number would say too much. */
     private static final double MOST_GROWTH = 0.3;
@@ -50,6 +55,7 @@ final class PullMeasures {
         return m.hidden(at)
                 .or(() -> m.cutOff(at))
                 .or(() -> m.unsure(at))
+                .or(() -> m.alone(at))
                 .map(PullMeasures::unknown)
                 .orElseGet(() -> m.told(at));
     }
@@ -79,9 +85,10 @@ final class PullMeasures {
                     100 * watched,
                     Math.max(0, c.newtons()[at] - c.newtonsSd()[at])));
         }
+        double larger = MAY_BE_LARGER * Math.min(1, JERK_STEP_SECONDS / all.step());
         return Jerks.of(bend.arcs(), all.moments().forwardStart(), to, all.step()).stream()
                 .max(Comparator.comparingDouble(Jerks.Jerk::newtons))
-                .filter(j -> bend.metric() && j.newtons() > MAY_BE_LARGER * c.newtons()[at])
+                .filter(j -> bend.metric() && j.newtons() > larger * c.newtons()[at])
                 .map(j -> String.format(
                         Locale.ROOT,
                         "the line was slack by %.0f %% of its drop and came tight with a jerk, rig and tip parting at %.0f m/s: that is"
@@ -96,7 +103,7 @@ final class PullMeasures {
     /** A pull that was still growing fast when the line went: how large it became lies between two frames. */
     private Optional<String> cutOff(int at) {
         double left = all.release().known() ? all.release().value() - c.realSeconds()[at] : Double.NaN;
-        if (left < LAST_SECONDS) {
+        if (left - all.release().sd() < LAST_SECONDS) {
             return Optional.of(String.format(
                     Locale.ROOT,
                     "the pull is largest in the last %.0f ms before the line goes, where it grows and falls faster than frames show; at"
@@ -124,6 +131,33 @@ final class PullMeasures {
                         c.newtons()[at] + c.newtonsSd()[at],
                         c.basis()))
                 : Optional.empty();
+    }
+
+    /** A pull that the bend alone tells while the rig, where it was seen next before and after, pulled with less than half of it. */
+    private Optional<String> alone(int at) {
+        if (bend.arcs().get(at).rig() != null) {
+            return Optional.empty();
+        }
+        double before = beside(at, -1);
+        double after = beside(at, 1);
+        double most = Double.isNaN(before) ? after : Double.isNaN(after) ? before : Math.max(before, after);
+        return most < HALF * (c.newtons()[at] - c.newtonsSd()[at])
+                ? Optional.of(String.format(
+                        Locale.ROOT,
+                        "the bend alone speaks of %.0f N, in frames that don't show the rig; just before and after it pulled with no more"
+                                + " than %.0f N",
+                        c.newtons()[at],
+                        most))
+                : Optional.empty();
+    }
+
+    /** Upper end of the pull in the nearest frame to one side that shows the rig; NaN for none. */
+    private double beside(int at, int way) {
+        int i = at + way;
+        while (i >= 0 && i < c.size() && (bend.arcs().get(i).rig() == null || Double.isNaN(c.newtons()[i]))) {
+            i += way;
+        }
+        return i >= 0 && i < c.size() ? c.newtons()[i] + c.newtonsSd()[i] : Double.NaN;
     }
 
     private Map<Quantity, Measure> told(int at) {

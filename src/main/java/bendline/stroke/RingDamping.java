@@ -6,15 +6,23 @@ import java.util.stream.IntStream;
 /** How fast the ring of the bare rod dies: the rate of decay under which a damped swing fits the tip best. */
 final class RingDamping {
 
-    private static final double FROM_SECONDS = 0.06;
-    private static final double TO_SECONDS = 0.9;
+    /**
+     * The ring is read between these, real seconds after the release. Before, the butt is still being stopped and the rod falls, which
+     * drives the tip anew: the first swings of simulated casts grow or die at anything from none to four times the rate of the rest.
+     */
+    private static final double FROM_SECONDS = 0.25;
+
+    private static final double TO_SECONDS = 1.1;
     private static final int LEAST_FRAMES = 16;
     private static final int TRIALS = 36;
     private static final double SLOWEST = 0.15;
     private static final double FASTEST = 25;
 
     /** A damping whose uncertainty is a larger share of it is none. */
-    private static final double UNTOLD = 0.5;
+    private static final double UNTOLD = 0.35;
+
+    /** By how much the rate itself changes while the swings get narrower and stir less air, over its value. */
+    private static final double SLOWING = 0.07;
 
     private RingDamping() {}
 
@@ -50,7 +58,7 @@ final class RingDamping {
             return Found.nothing("the ring is too short or too long to tell how fast it dies");
         }
         double decay = between(left, decays, best);
-        double half = half(decays, left, best, t.length);
+        double half = Math.hypot(SLOWING * decay, half(decays, left, best, t.length));
         return half > UNTOLD * decay
                 ? Found.nothing("the ring was not followed well enough to tell how fast it dies")
                 : told(decay, half, ring.value());

@@ -82,8 +82,11 @@ final class StrokeReader {
         given.seconds().forEach((kind, at) -> events.put(kind, byHand(kind, at)));
         RodStiffness blank = BendMeasures.stiffness(all, setup);
         Bend bend = BendMeasures.bend(all, blank, first, setup.castMassKg());
-        List<Measure> measures =
-                new MeasureBook(all, BendMeasures.of(all, bend, new BendReach(blank, setup.castMassKg()))).measures();
+        List<Measure> measures = new MeasureBook(
+                        all,
+                        BendMeasures.of(all, bend, new BendReach(blank, setup.castMassKg())),
+                        BendDepth.sd(all, bend))
+                .measures();
         int begin = frameAt(start(moments, turn) - LEAD_SECONDS);
         int finish = frameAt((release.known() ? release.value() : turn.end()) + TAIL_SECONDS);
         begin = Math.max(begin, first);

@@ -150,7 +150,7 @@ public final class BendTable {
     private static double damping(Truth truth, double release) {
         List<Double> extremes = new ArrayList<>();
         List<TruthFrame> frames = SimulatedTruth.of(truth).frames().stream()
-                .filter(f -> f.blank() != null && f.seconds() > release + 0.06 && f.seconds() < release + 0.9)
+                .filter(f -> f.blank() != null && f.seconds() > release + 0.25 && f.seconds() < release + 1.1)
                 .toList();
         double[] lag = frames.stream().mapToDouble(BendTable::lag).toArray();
         for (int i = 1; i + 1 < lag.length; i++) {

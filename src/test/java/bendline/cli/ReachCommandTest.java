@@ -53,6 +53,7 @@ class ReachCommandTest {
                 "reach --speed 50 --empty-mass 90kg | 90000 g is outside 5 to 500 g. Did you mean 90 g?",
                 "reach --speed 50 --empty-mass 0.09 | Did you mean 0.09 kg, which is 90 g?",
                 "reach --speed 50 --empty-mass 3 | Did you mean 3 oz, which is 85 g?",
+                "reach --speed 50 --rig-mass 85oz | Did you mean 85 g?",
                 "reach --speed 50 --rig-mass 0.09 | Did you mean 0.09 kg, which is 90 g?",
                 "reach --speed 50 --empty-mass=-60 | outside 5 to 500 g",
                 "reach --speed 50 --rig-mass 74 --wind 60 | Did you mean 60 km/h, which is 16.7 m/s?",

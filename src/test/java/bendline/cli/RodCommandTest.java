@@ -88,10 +88,11 @@ class RodCommandTest {
         assertThat(run(calibrate(points(4), "--weight", "400g"))).isEqualTo(3);
         assertThat(err.toString()).contains("Only 4 points");
         assertThat(run(calibrate(points(12), "--weight", "400"))).isEqualTo(2);
-        assertThat(err.toString()).contains("did you mean 400lb");
+        assertThat(err.toString()).contains("did you mean 400g?");
         assertThat(run(calibrate(List.of(), "--weight", "400g"))).isEqualTo(2);
         assertThat(err.toString()).contains("Give either a clip");
         assertThat(run(calibrate(points(12), "--weight", "90kg"))).isEqualTo(2);
+        assertThat(err.toString()).contains("The weight 90 kg is outside", "Did you mean 90 g");
         assertThat(Files.exists(temp.resolve("mine.properties"))).isFalse();
     }
 
@@ -100,6 +101,27 @@ class RodCommandTest {
         assertThat(run(List.of("analyse", "no.mp4", "--out", "x", "--test-curve", "1200kg")))
                 .isEqualTo(2);
         assertThat(err.toString()).contains("did you mean 1200 g?");
+    }
+
+    @Test
+    void namesTheUnitsThatATestCurveMayBeIn() {
+        assertThat(run(List.of("analyse", "no.mp4", "--out", "x", "--test-curve", "2.75")))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("did you mean 2.75lb or 2.75kg?");
+        assertThat(run(List.of("analyse", "no.mp4", "--out", "x", "--rod-length", "12.8ft")))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("'12.8ft' is no plain number: write it without a unit");
+    }
+
+    /** Five points are enough to tell something, and too few to tell it well. */
+    @Test
+    void widensWhatFivePointsTell() {
+        Path file = temp.resolve("five.properties");
+        assertThat(run(calibrate(points(5), "--weight", "400g", "--save", file.toString())))
+                .isZero();
+        Blank found = ModelBlank.read(file).bending();
+        assertThat(found.stiffnessRelativeSd()).isGreaterThan(0.1);
+        assertThat(Math.abs(found.stiffnessNm2() / 130 - 1)).isLessThan(2 * found.stiffnessRelativeSd());
     }
 
     /** A soft rod of the simulator held still under 300 g, filmed for half a second; its cast would begin long after. */

@@ -64,4 +64,18 @@ class RingDampingTest {
         double zeta = RingDamping.overCritical(decrement);
         assertThat(RingDamping.of(rod, 1 / fps, RELEASE).value()).isEqualTo(zeta, within(0.02 * zeta));
     }
+
+    /** The butt's stop and the fall of the rod drive the tip anew in the first quarter of a second: that is not the ring's own. */
+    @Test
+    void readsTheRingOnceTheButtIsStill() {
+        RodSeries rod = ringing(4, 0.35, 120);
+        for (int i = 0; i < rod.size(); i++) {
+            double t = rod.time()[i] - RELEASE;
+            rod.lag()[i] += t > 0 && t < 0.25 ? 0.15 * Math.sin(4 * Math.PI * t / 0.25) * (0.25 - t) : 0;
+        }
+        double zeta = RingDamping.overCritical(0.35);
+        Found found = RingDamping.of(rod, 1 / 120.0, RELEASE);
+        assertThat(found.value()).isEqualTo(zeta, within(0.05 * zeta));
+        assertThat(found.sd()).isBetween(0.05 * zeta, 0.2 * zeta);
+    }
 }
