@@ -25,7 +25,6 @@ final class MeasureBook {
 
     private final StrokeReader.Readings all;
     private final Map<Quantity, Measure> out = new EnumMap<>(Quantity.class);
-
     private final double depthSd;
 
     /**
@@ -61,11 +60,9 @@ final class MeasureBook {
                     all.draws().numbers().stream().mapToDouble(d -> d.get(q)).toArray();
             double sd = Math.hypot(Spread.of(draws), camera(q));
             boolean known = !Double.isNaN(e.getValue()) && !Double.isNaN(sd);
-            if (known && q == Quantity.COMPRESSION && Double.isNaN(depthSd)) {
-                out.put(q, q.unknown(BendDepth.UNSURE));
-            } else {
-                out.put(q, known ? q.known(e.getValue(), sd, NumberBasis.of(q)) : q.unknown(NumberBasis.why(q, all)));
-            }
+            boolean unsure = q == Quantity.COMPRESSION && Double.isNaN(depthSd) && !Double.isNaN(e.getValue());
+            String why = unsure ? BendDepth.UNSURE : NumberBasis.why(q, all);
+            out.put(q, known ? q.known(e.getValue(), sd, NumberBasis.of(q)) : q.unknown(why));
         }
     }
 
@@ -73,7 +70,7 @@ final class MeasureBook {
         if (TILTED.contains(q)) {
             return CAMERA_DEG;
         }
-        return q == Quantity.COMPRESSION ? Math.hypot(CAMERA_RATIO, Double.isNaN(depthSd) ? 0 : depthSd) : 0;
+        return q == Quantity.COMPRESSION ? Math.hypot(CAMERA_RATIO, depthSd) : 0;
     }
 
     private void path() {

@@ -48,7 +48,12 @@ final class BlobFinder {
 
     /** The strongest blobs. */
     List<Blob> find(Plane difference, @Nullable Fit rod) {
-        boolean[] used = covered(difference, rod);
+        return find(difference, rod, covered(difference, rod));
+    }
+
+    /** The same outside of pixels that {@link #covered} gave. */
+    List<Blob> find(Plane difference, @Nullable Fit rod, boolean[] covered) {
+        boolean[] used = covered.clone();
         int[] stack = new int[1024];
         List<Blob> out = new ArrayList<>();
         for (int i = 0; i < used.length; i++) {

@@ -70,11 +70,9 @@ final class RigFinder {
 
     /** Takes the next frame. */
     void add(Plane difference, @Nullable Fit rod) {
-        List<Blob> things = finder.find(difference, rod);
-        blobs.add(
-                rod == null
-                        ? things
-                        : byLine(things, new TipLine(difference, finder.covered(difference, rod), tip(rod), rodPx)));
+        boolean[] covered = finder.covered(difference, rod);
+        List<Blob> things = finder.find(difference, rod, covered);
+        blobs.add(rod == null ? things : byLine(things, new TipLine(difference, covered, tip(rod), rodPx)));
     }
 
     /** Without pieces of the line, and with the place where it ends if nothing is seen there. */

@@ -42,7 +42,7 @@ final class RigPlaces {
         for (int t = 0; t < path.length; t++) {
             out.add(tracked(path[t], looks.get(t).chosen(), drop, whole));
         }
-        return out;
+        return List.copyOf(out);
     }
 
     /** How long a rig looks that shows whole, pixels: longer than most, as many show in part. */

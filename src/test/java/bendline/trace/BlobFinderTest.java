@@ -51,4 +51,25 @@ class BlobFinderTest {
     void aRigByItselfIsWhereItsMiddleIs() {
         assertThat(strongest(plane(70, 150, 162)).distance(new Point(301, 156))).isLessThan(0.1);
     }
+
+    @Test
+    void whereALineTurnsItIsNotTheRig() {
+        float[] values = new float[WIDTH * HEIGHT];
+        for (int i = 0; i <= 40; i++) {
+            box(values, 300 + i, 100 + i, 2, 2);
+            box(values, 340 + i, 140 - i, 2, 2);
+        }
+        box(values, 338, 138, 5, 5);
+        box(values, 378, 98, 8, 8);
+        Point rig = strongest(new Plane(WIDTH, HEIGHT, values));
+        assertThat(rig.distance(new Point(382, 102))).isLessThan(3);
+    }
+
+    private static void box(float[] values, int left, int top, int width, int height) {
+        for (int y = top; y < top + height; y++) {
+            for (int x = left; x < left + width; x++) {
+                values[y * WIDTH + x] = 12;
+            }
+        }
+    }
 }
