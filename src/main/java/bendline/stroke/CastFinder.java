@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntPredicate;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -63,8 +64,21 @@ final class CastFinder {
     /** The forward stroke lasts two tenths of a second; a shorter swing of the rate is a slip of the trace, real seconds. */
     private static final double SLIP_SECONDS = 0.035;
 
+    /** Share of a rate from which another is no slower than it; a push is at least half as fast again as its backswing. */
+    private static final double ALIKE = 0.8;
+
+    /** Longest wait between a backswing and its push, real seconds. */
+    private static final double LOADED_SECONDS = 1;
+
     /** How far off its drop a rig on a tight line seems to be, share. */
     private static final double ON_THE_LINE = 0.07;
+
+    /** How far the distance of a rig that is taken along may be from what is known of its drop, share: a slack line shortens it. */
+    private static final double LIKE_THE_DROP = 0.25;
+
+    private static final int LEAST_TAKEN_FRAMES = 5;
+
+    private static final double HARDLY_ANY = 0.25;
 
     private static final double BEND_LINGERS_SECONDS = 0.12;
 
@@ -147,7 +161,19 @@ final class CastFinder {
                 Double.isNaN(start) ? followed : start, fastest, Double.isNaN(end) ? forwardRate.end() : end, peak);
     }
 
-    private boolean qualifies(Candidate c) {
+    /**
+     * Whether a turn that goes the other way over the top, and as fast, soon follows one that was found by looking at the picture in
+     * a mirror: that was then the backswing and this is the push, or both are of a row of even swings.
+     */
+    boolean turnsBackAsFast(Candidate mirrored) {
+        return turns().stream()
+                .anyMatch(c -> c.peakRate() > ALIKE * mirrored.peakRate()
+                        && c.fastest() > mirrored.fastest()
+                        && c.start() < mirrored.end() + LOADED_SECONDS
+                        && goesOverTheTop(c));
+    }
+
+    private boolean goesOverTheTop(Candidate c) {
         double from = angle.at(c.start());
         double to = angle.at(c.end());
         double sweep = from - to;
@@ -155,10 +181,14 @@ final class CastFinder {
                 && sweep <= LARGEST_SWEEP
                 && from >= LEAST_START
                 && to >= LEAST_END
-                && to <= MOST_END
+                && to <= MOST_END;
+    }
+
+    private boolean qualifies(Candidate c) {
+        return goesOverTheTop(c)
                 && seenShare(c) >= LEAST_SEEN
                 && wholeShare(c) >= LEAST_WHOLE
-                && bends(c)
+                && (bends(c) || letsTheRigGo(c))
                 && !staysBent(c)
                 && !keepsTheRig(c);
     }
@@ -197,13 +227,22 @@ final class CastFinder {
         for (int i = 0; i < rod.size(); i++) {
             double t = rod.time()[i];
             double compression = 1 - rod.chord()[i];
-            boolean whole = compression >= Math.max(LEAST_COMPRESSION, 3 * rod.chordSd()[i]);
+            boolean whole = compression >= Math.max(LEAST_COMPRESSION, clear(i));
             boolean part = known && Double.isNaN(compression) && rod.shortened()[i] >= CLEARLY_SHORTENED;
             if (t >= c.start() && t <= c.end() + BEND_LINGERS_SECONDS && (whole || part)) {
                 bent++;
             }
         }
         return bent >= 2;
+    }
+
+    /**
+     * Compression that stands three uncertainties clear of none. One taken from the blank's curve grows with the square of the
+     * bend, of which it is then half as many uncertainties as the bend is.
+     */
+    private double clear(int i) {
+        boolean curve = !Double.isNaN(rod.shortened()[i]);
+        return (curve ? 1.5 : 3) * rod.chordSd()[i];
     }
 
     private boolean wholeBefore(Candidate c) {
@@ -232,24 +271,50 @@ final class CastFinder {
                         >= MOST_OF_IT;
     }
 
+    /**
+     * Whether the rig is seen to be taken along at the end of a tight line through the turn, and to be gone from there soon
+     * after: what a rod that is hardly bent throws is thrown all the same.
+     */
+    private boolean letsTheRigGo(Candidate c) {
+        double drop = RigLine.drop(rod, rod.time()[0], c.fastest());
+        double[] turning = distances(c.start(), c.end());
+        double[] seen =
+                DoubleStream.of(turning).filter(Double::isFinite).sorted().toArray();
+        if (seen.length < LEAST_TAKEN_FRAMES || seen.length < MOST_OF_IT * turning.length) {
+            return false;
+        }
+        double taken = seen[seen.length / 2];
+        long steady = near(seen, taken);
+        double[] after = distances(c.end() + LET_GO_SECONDS, c.end() + HELD_SECONDS);
+        return steady >= MOST_OF_IT * turning.length
+                && Math.abs(taken - drop) < LIKE_THE_DROP * drop
+                && after.length > 0
+                && near(after, taken) + near(after, drop) <= HARDLY_ANY * after.length;
+    }
+
+    /** Distances tip to rig of the frames of a stretch of time, pixels; NaN where one of them is not seen. */
+    private double[] distances(double from, double to) {
+        return IntStream.range(0, rod.size())
+                .filter(i -> rod.time()[i] >= from && rod.time()[i] <= to)
+                .mapToDouble(i -> RigLine.distance(rod, i))
+                .toArray();
+    }
+
+    private static long near(double[] distances, double drop) {
+        return DoubleStream.of(distances)
+                .filter(d -> Math.abs(d - drop) <= ON_THE_LINE * drop)
+                .count();
+    }
+
     /** Whether the rig is seen to hang on its drop well after the turn: the line was not let go. */
     private boolean keepsTheRig(Candidate c) {
         double drop = RigLine.drop(rod, rod.time()[0], c.fastest());
         if (Double.isNaN(drop)) {
             return false;
         }
-        int near = 0;
-        int far = 0;
-        int all = 0;
-        for (int i = 0; i < rod.size(); i++) {
-            double after = rod.time()[i] - c.end();
-            if (after > LET_GO_SECONDS && after < HELD_SECONDS) {
-                all++;
-                double d = RigLine.distance(rod, i);
-                near += Math.abs(d - drop) <= ON_THE_LINE * drop ? 1 : 0;
-                far += d > 1.15 * drop ? 1 : 0;
-            }
-        }
-        return near > 4 && near >= MOST_OF_IT * all && far <= 0.1 * near;
+        double[] after = distances(c.end() + LET_GO_SECONDS, c.end() + HELD_SECONDS);
+        long near = near(after, drop);
+        long far = DoubleStream.of(after).filter(d -> d > 1.15 * drop).count();
+        return near > 4 && near >= MOST_OF_IT * after.length && far <= 0.1 * near;
     }
 }

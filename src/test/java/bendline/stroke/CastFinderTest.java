@@ -101,6 +101,56 @@ class CastFinderTest {
         assertThat(strokes(moving(5, turn, bend, 2.45))).isEmpty();
     }
 
+    /** What is thrown counts where the rod hardly bends: the rig taken along, then gone from its drop. */
+    @Test
+    void aRodThatHardlyBendsCastsWhereItLetsItsRigGo() {
+        DoubleUnaryOperator turn = t -> 58 + 84 * move(t, 0.5, 1.2) - 80 * move(t, 2.2, 0.4);
+        assertThat(strokes(moving(5, turn, t -> 0, 2.55))).hasSize(1);
+        assertThat(strokes(moving(5, turn, t -> 0))).isEmpty();
+        assertThat(strokes(told(moving(5, turn, t -> 0, 2.55), 0.7))).isEmpty();
+    }
+
+    /**
+     * A bend whose compression stands two uncertainties clear of none is itself four clear of it, compression being its square. One
+     * three times smaller is not.
+     */
+    @Test
+    void aVagueTipLeavesTheBendOfItsCurveClear() {
+        DoubleUnaryOperator turn = t -> 58 + 84 * move(t, 0.5, 1.2) - 80 * move(t, 2.2, 0.4);
+        DoubleUnaryOperator once = t -> move(t, 2.2, 0.2) - move(t, 2.4, 0.2);
+        double vaguePx = 12;
+        assertThat(strokes(told(moving(5, turn, t -> 50 * once.applyAsDouble(t)), vaguePx)))
+                .hasSize(1);
+        assertThat(strokes(told(moving(5, turn, t -> 17 * once.applyAsDouble(t)), vaguePx)))
+                .isEmpty();
+    }
+
+    /** Seen in a mirror a quick backswing goes over the top too; the push that follows it tells which way the cast went. */
+    @Test
+    void aBackswingIsNoCastToTheOtherSide() {
+        DoubleUnaryOperator back = t -> 58 + 84 * move(t, 0.8, 0.6);
+        DoubleUnaryOperator bend = t -> -70 * (move(t, 0.8, 0.3) - move(t, 1.1, 0.3));
+        DoubleUnaryOperator push = t -> 80 * move(t, 1.9, 0.35);
+        assertThat(strokes(told(moving(4, back, bend), 0.7))).hasSize(1);
+        assertThat(strokes(told(moving(4, t -> back.applyAsDouble(t) - push.applyAsDouble(t), bend), 0.7)))
+                .isEmpty();
+    }
+
+    /** The same without its rig, each tip known to no better than so much, pixels. */
+    private static Trace told(Trace trace, double tipSdPx) {
+        List<FrameTrace> frames = trace.frames().stream()
+                .map(f -> new FrameTrace(
+                        f.frame(),
+                        f.seconds(),
+                        f.grip(),
+                        Tracked.seen(f.tip().position(), tipSdPx),
+                        Tracked.notSeen(null, "too small"),
+                        f.blank(),
+                        f.buttAngleSd()))
+                .toList();
+        return new Trace(1920, 1080, frames, trace.motion(), MovingRod.FREE_PX, 0.7, null);
+    }
+
     @Test
     void aTurnThatStaysBehindTheUprightIsNoCast() {
         assertThat(strokes(moving(
