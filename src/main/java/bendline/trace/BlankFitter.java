@@ -79,6 +79,7 @@ final class BlankFitter {
      * @param evidence summed strength over the line, capped, strength times pixels
      * @param coverage share of the rod's length that shows the blank
      * @param hiddenPx how much of the blank is missing beyond the line's outer end, pixels
+     * @param faintPx how far something fainter goes on from there, pixels
      */
     record Fit(
             Polyline line,
@@ -88,7 +89,21 @@ final class BlankFitter {
             double blurPx,
             double evidence,
             double coverage,
-            double hiddenPx) {
+            double hiddenPx,
+            double faintPx) {
+
+        /** One beyond whose end, and the missing piece, nothing goes on. */
+        Fit(
+                Polyline line,
+                double acrossSdPx,
+                double alongSdPx,
+                double directionSd,
+                double blurPx,
+                double evidence,
+                double coverage,
+                double hiddenPx) {
+            this(line, acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, hiddenPx, 0);
+        }
 
         /** The same with the tip elsewhere along the blank. */
         Fit withTip(Polyline moved, double sdPx) {
@@ -98,7 +113,15 @@ final class BlankFitter {
         /** The same in other coordinates that differ by hardly more than a shift, so that distances stay as they are. */
         Fit inOther(Homography map) {
             return new Fit(
-                    line.map(map::apply), acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, hiddenPx);
+                    line.map(map::apply),
+                    acrossSdPx,
+                    alongSdPx,
+                    directionSd,
+                    blurPx,
+                    evidence,
+                    coverage,
+                    hiddenPx,
+                    faintPx);
         }
 
         /**
@@ -107,12 +130,12 @@ final class BlankFitter {
          */
         Fit clearOfHand(double px) {
             Polyline clear = px < line.length() ? line.reversed().cut(px).reversed() : line;
-            return new Fit(clear, acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, hiddenPx);
+            return new Fit(clear, acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, hiddenPx, faintPx);
         }
 
         /** The same of which so much is missing outside. */
         Fit withHidden(double px) {
-            return new Fit(line, acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, px);
+            return new Fit(line, acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, px, faintPx);
         }
     }
 
@@ -282,7 +305,8 @@ final class BlankFitter {
                 ridge.blurPx(),
                 evidence,
                 shown / wanted,
-                0);
+                0,
+                ridge.turnsOff() ? 0 : FaintEnd.beyond(difference, whole, ridge.blurPx()));
     }
 
     /** Mean curvature of the outer third, 1/px: what a straight continuation neglects. */

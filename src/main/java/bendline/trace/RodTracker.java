@@ -130,7 +130,8 @@ public final class RodTracker {
                 store = new DifferenceStore();
                 looks = look(behind, near, length, area, store, 0.7, 0.9);
             }
-            return followed(looks, near, length, origin, store);
+            Paint paint = Paint.of(looks, length.freePx());
+            return followed(paint.shown(looks, length.freePx()), near, paint.with(length, looks), origin, store);
         } catch (RuntimeException e) {
             store.close();
             throw e;

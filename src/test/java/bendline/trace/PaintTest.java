@@ -1,0 +1,115 @@
+package bendline.trace;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import bendline.geometry.Point;
+import bendline.geometry.Polyline;
+import bendline.image.Plane;
+import bendline.trace.BlankFitter.Fit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.function.IntToDoubleFunction;
+import org.junit.jupiter.api.Test;
+
+/** Tips painted in another colour, and line, which is none. */
+class PaintTest {
+
+    private static final double FREE_PX = 400;
+
+    private static final Point HAND = new Point(300, 500);
+
+    private static final RodLength.Estimate ROD = new RodLength.Estimate(360, 8, 1);
+
+    private static Fit fit(double angleDeg, double lengthPx, double faintPx) {
+        double a = Math.toRadians(angleDeg);
+        Point tip = HAND.plus(new Point(Math.cos(a), -Math.sin(a)).times(lengthPx));
+        return new Fit(new Polyline(List.of(HAND, tip)), 0.5, 1, 0.01, 3, 100, 1, 0, faintPx);
+    }
+
+    /** A swing from 60° to 120° in 60 frames, something faint beyond the tip of each third of them. */
+    private static List<Look> swing(double degrees, IntToDoubleFunction faintPx) {
+        List<Look> out = new ArrayList<>();
+        for (int t = 0; t < 60; t++) {
+            double on = t % 3 == 0 ? faintPx.applyAsDouble(t) : 0;
+            Fit fit = fit(60 + degrees * t / 60, on > 0 ? 360 : 400, on);
+            out.add(new Look(t / 60.0, List.of(fit), fit));
+        }
+        return out;
+    }
+
+    @Test
+    void whatGoesOnForOneLengthInManyDirectionsIsPaint() {
+        List<Look> looks = swing(60, t -> 40 + t % 4);
+        Paint paint = Paint.of(looks, FREE_PX);
+        assertThat(paint.px()).isBetween(40.0, 43.0);
+        List<Look> shown = paint.shown(looks, FREE_PX);
+        for (int t = 0; t < 60; t++) {
+            Fit fit = shown.get(t).chosen();
+            assertThat(fit.line().length()).isCloseTo(t % 3 == 0 ? 400 + t % 4 : 400, within(1e-6));
+            assertThat(shown.get(t).choices()).containsExactly(fit);
+        }
+        assertThat(shown.get(0).chosen().alongSdPx())
+                .isGreaterThan(looks.get(0).chosen().alongSdPx());
+    }
+
+    @Test
+    void lineGoesOnAsFarAsTheBackgroundLetsIt() {
+        List<Look> looks = swing(60, t -> 15 + 1.4 * t);
+        assertThat(Paint.of(looks, FREE_PX)).isEqualTo(Paint.NONE);
+        assertThat(Paint.NONE.shown(looks, FREE_PX)).isSameAs(looks);
+    }
+
+    @Test
+    void aRodThatIsHeldStillDoesNotTellPaintFromLine() {
+        assertThat(Paint.of(swing(4, t -> 40), FREE_PX)).isEqualTo(Paint.NONE);
+    }
+
+    @Test
+    void aLengthFromCurvesThatEndBeforeThePaintIsTooShort() {
+        List<Look> few = swing(60, t -> 40);
+        assertThat(Paint.of(few, FREE_PX).with(ROD, few.subList(1, 3))).isSameAs(ROD);
+        List<Look> all = few.stream().filter(l -> l.chosen().faintPx() > 0).toList();
+        RodLength.Estimate told = Paint.of(few, FREE_PX).with(ROD, all);
+        assertThat(told.freePx()).isEqualTo(400);
+        assertThat(told.freeSdPx()).isGreaterThan(ROD.freeSdPx());
+    }
+
+    /** A dark blank from the hand on and more beyond it, of another strength, in noise of one unit. */
+    private static Plane picture(double onPx, double strength) {
+        int w = 640;
+        int h = 560;
+        float[] values = new float[w * h];
+        Random noise = new Random(4);
+        Point along = new Point(Math.cos(1), -Math.sin(1));
+        for (int i = 0; i < values.length; i++) {
+            Point p = new Point(i % w + 0.5, i / w + 0.5).minus(HAND);
+            double s = p.dot(along);
+            boolean beside = Math.abs(p.cross(along)) < 1.5;
+            double line = s < 360 ? -30 : s < 360 + onPx ? strength : 0;
+            values[i] = (float) (noise.nextGaussian() + (beside && s > 0 ? line : 0));
+        }
+        return new Plane(w, h, values);
+    }
+
+    @Test
+    void whatGoesOnFaintlyIsFollowedToItsEnd() {
+        Polyline seen = fit(Math.toDegrees(1), 360, 0).line();
+        for (double strength : new double[] {5, -5}) {
+            assertThat(FaintEnd.beyond(picture(42, strength), seen, 2)).isCloseTo(42, within(4.0));
+        }
+        assertThat(FaintEnd.beyond(picture(0, 0), seen, 2)).isLessThan(6);
+        assertThat(FaintEnd.beyond(picture(42, 0.7), seen, 2)).isLessThan(6);
+    }
+
+    /** Where the rest of the blank is much stronger, that is where it seems to end. */
+    @Test
+    void aFitTellsWhatGoesOnBeyondItsEnd() {
+        Polyline seed = fit(Math.toDegrees(1) + 0.3, 340, 0).line();
+        Fit fit = new BlankFitter(560, HAND, FREE_PX).fit(picture(42, 5), seed, 8, 6);
+        assertThat(fit).isNotNull();
+        assertThat(fit.line().last().distance(HAND)).isCloseTo(360, within(4.0));
+        assertThat(fit.faintPx()).isCloseTo(42, within(6.0));
+    }
+}
