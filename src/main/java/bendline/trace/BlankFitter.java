@@ -7,6 +7,7 @@ import bendline.geometry.Polyline;
 import bendline.geometry.PolynomialCurve;
 import bendline.image.Plane;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -79,7 +80,7 @@ final class BlankFitter {
      * @param evidence summed strength over the line, capped, strength times pixels
      * @param coverage share of the rod's length that shows the blank
      * @param hiddenPx how much of the blank is missing beyond the line's outer end, pixels
-     * @param faintPx how far something fainter goes on from there, pixels
+     * @param faint what of its outer end is fainter than the rest, and goes on from there
      */
     record Fit(
             Polyline line,
@@ -90,7 +91,7 @@ final class BlankFitter {
             double evidence,
             double coverage,
             double hiddenPx,
-            double faintPx) {
+            FaintEnd faint) {
 
         /** One beyond whose end, and the missing piece, nothing goes on. */
         Fit(
@@ -102,7 +103,7 @@ final class BlankFitter {
                 double evidence,
                 double coverage,
                 double hiddenPx) {
-            this(line, acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, hiddenPx, 0);
+            this(line, acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, hiddenPx, FaintEnd.NONE);
         }
 
         /** The same with the tip elsewhere along the blank. */
@@ -121,7 +122,7 @@ final class BlankFitter {
                     evidence,
                     coverage,
                     hiddenPx,
-                    faintPx);
+                    faint);
         }
 
         /**
@@ -130,12 +131,17 @@ final class BlankFitter {
          */
         Fit clearOfHand(double px) {
             Polyline clear = px < line.length() ? line.reversed().cut(px).reversed() : line;
-            return new Fit(clear, acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, hiddenPx, faintPx);
+            return new Fit(clear, acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, hiddenPx, faint);
+        }
+
+        /** The same with another kind of end. */
+        Fit with(FaintEnd end) {
+            return new Fit(line, acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, hiddenPx, end);
         }
 
         /** The same of which so much is missing outside. */
         Fit withHidden(double px) {
-            return new Fit(line, acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, px, faintPx);
+            return new Fit(line, acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, px, faint);
         }
     }
 
@@ -306,7 +312,9 @@ final class BlankFitter {
                 evidence,
                 shown / wanted,
                 0,
-                ridge.turnsOff() ? 0 : FaintEnd.beyond(difference, whole, ridge.blurPx()));
+                ridge.turnsOff()
+                        ? FaintEnd.NONE
+                        : FaintEnd.of(Arrays.copyOf(q, last + 1), difference, whole, ridge.blurPx()));
     }
 
     /** Mean curvature of the outer third, 1/px: what a straight continuation neglects. */

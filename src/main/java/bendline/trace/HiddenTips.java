@@ -81,6 +81,9 @@ final class HiddenTips {
 
     private static final double MOST_COST = 50;
 
+    /** What a tip is uncertain by along the blank where what is much fainter begins, pixels. */
+    private static final double BREAK_SD_PX = 3;
+
     private HiddenTips() {}
 
     /**
@@ -119,10 +122,13 @@ final class HiddenTips {
             return fit.clearOfHand(BlankFitter.CLEAR_OF_HANDS * rod.along(fit.line()) - missingPx)
                     .withHidden(missingPx);
         }
-        double length = fit.line().length() + missingPx;
-        return missingPx > -TOO_LITTLE * freePx
-                ? fit.withHidden(0)
-                : fit.withTip(fit.line().cut(length), Math.max(fit.alongSdPx(), 2 * STEP * freePx));
+        if (missingPx > -TOO_LITTLE * freePx) {
+            return fit.withHidden(0);
+        }
+        double faintPx = fit.faint().withinPx();
+        boolean seen = Math.abs(faintPx + missingPx) < STEP * freePx;
+        double sd = Math.max(fit.alongSdPx(), seen ? BREAK_SD_PX : 2 * STEP * freePx);
+        return fit.withTip(fit.line().cut(fit.line().length() + (seen ? -faintPx : missingPx)), sd);
     }
 
     /** The missing length of each frame that shows a line, pixels. */
@@ -140,8 +146,9 @@ final class HiddenTips {
             double[] now = new double[states];
             Point known = hands.get(seen[k]);
             boolean runsOn = runsOn(Objects.requireNonNull(look.chosen()).line(), freePx);
+            int faint = faint(look.chosen(), freePx);
             for (int s = 0; s < states; s++) {
-                now[s] = own(lowest + s, runsOn)
+                now[s] = (faint == 0 ? own(lowest + s, runsOn) : own(lowest + s, faint))
                         + (known == null ? strays(hand[s], pivot, freePx) : off(hand, s, known, freePx));
             }
             if (k > 0) {
@@ -178,6 +185,18 @@ final class HiddenTips {
     private static double own(int steps, boolean runsOn) {
         double size = 0.5 * steps * steps;
         return Math.min(size, runsOn == steps < 0 ? USUAL : RARE);
+    }
+
+    /** Steps of a faint outer end that is long enough to matter. */
+    private static int faint(Fit fit, double freePx) {
+        double px = fit.faint().withinPx();
+        return px < TOO_LITTLE * freePx ? 0 : (int) Math.round(px / STEP / freePx);
+    }
+
+    /** The same where the outer end is so faint that it is rather line: the tip is where it begins, or else where it ends. */
+    private static double own(int steps, int faint) {
+        double away = steps + faint;
+        return Math.min(0.5 * away * away, Math.abs(steps) <= 1 ? USUAL : RARE);
     }
 
     /** Whether a curve bends at its outer end as a line does where it leaves the tip, for a rod of so many pixels. */

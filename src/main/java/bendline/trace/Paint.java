@@ -9,9 +9,12 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A tip painted in another colour than the blank, before a background of its own brightness: the blank then seems to end where the
- * paint begins, and something fainter goes on from there. Paint goes on for one and the same length in every direction in which the
- * rod is seen; line that leads on from the tip shows as far as the background lets it.
+ * A tip painted in another colour than the blank: before a background of its own brightness the blank seems to end where the paint
+ * begins, and something fainter goes on from there, or it is the outer end of what was followed. Paint is of one and the same length
+ * in every direction in which the rod is seen; line that leads on from the tip shows as far as the background lets it.
+ *
+ * <p>On 23 clips lengths of faint ends of rods with painted tips lay within a pixel or two of one another, 0.09 to 0.11 free lengths; those of
+ * line were spread over a third of a free length, the shortest being the most frequent.
  *
  * @param px length of the paint, pixels; 0 where there is none or it can't be told
  */
@@ -19,18 +22,18 @@ record Paint(double px) {
 
     static final Paint NONE = new Paint(0);
 
-    /** Shorter paint is left to what measuring the end costs anyway, free lengths; longer paint there is none. */
-    private static final double SHORTEST = 0.03;
+    /** Shorter paint would be told from line that shows for a little, and longer paint there is none, free lengths. */
+    private static final double SHORTEST = 0.06;
 
     private static final double LONGEST = 0.25;
 
-    /** How far lengths of one paint differ, free lengths: a phone that is not square sees it longer on one side. */
-    private static final double ALIKE = 0.016;
+    /** How far lengths of one paint differ: pixels, and shares of it, as a phone that is not square sees it longer on one side. */
+    private static final double ALIKE_PX = 3;
 
-    /** Least share of the frames, and of those in which something goes on, that must speak of one length. */
-    private static final double LEAST_FRAMES = 0.04;
+    private static final double ALIKE_SHARE = 0.05;
 
-    private static final double LEAST_AGREED = 0.5;
+    /** Share of the faint ends that must be of one length. */
+    private static final double LEAST_AGREED = 0.6;
 
     private static final int FEWEST = 8;
 
@@ -44,20 +47,27 @@ record Paint(double px) {
 
     /** @param freePx upper hand to tip, pixels */
     static Paint of(List<Look> looks, double freePx) {
-        List<Fit> seen = chosen(looks);
-        double[] on = seen.stream()
-                .mapToDouble(Fit::faintPx)
-                .filter(x -> x >= SHORTEST * freePx && x <= LONGEST * freePx)
-                .toArray();
-        double usual = mode(on, ALIKE * freePx);
-        Paint paint = new Paint(usual);
-        List<Fit> painted = seen.stream().filter(f -> paint.cuts(f, freePx)).toList();
-        long goesOn =
-                seen.stream().filter(f -> f.faintPx() >= SHORTEST * freePx).count();
-        boolean told = painted.size() >= Math.max(FEWEST, LEAST_FRAMES * seen.size())
-                && painted.size() >= LEAST_AGREED * goesOn
+        List<Fit> faint = chosen(looks).stream()
+                .filter(f -> faintPx(f) >= SHORTEST * freePx && f.faint().withinPx() <= LONGEST * freePx)
+                .toList();
+        Paint paint = new Paint(mode(faint.stream().mapToDouble(Paint::faintPx).toArray()));
+        List<Fit> painted = faint.stream().filter(f -> paint.isLike(faintPx(f))).toList();
+        boolean told = paint.px <= LONGEST * freePx
+                && painted.size() >= Math.max(FEWEST, LEAST_AGREED * faint.size())
                 && directions(painted) >= FEWEST_DIRECTIONS;
         return told ? paint : NONE;
+    }
+
+    private static double faintPx(Fit fit) {
+        return fit.faint().withinPx() + fit.faint().beyondPx();
+    }
+
+    private boolean isLike(double lengthPx) {
+        return px > 0 && Math.abs(lengthPx - px) <= alike(px);
+    }
+
+    private static double alike(double lengthPx) {
+        return ALIKE_PX + ALIKE_SHARE * lengthPx;
     }
 
     private static List<Fit> chosen(List<Look> looks) {
@@ -71,21 +81,22 @@ record Paint(double px) {
         return out;
     }
 
-    /** The value that has the most others within a distance; 0 if there are none. */
-    private static double mode(double[] values, double alike) {
+    /** The middle of the values that are like the one that has the most like it; 0 if there are none. */
+    private static double mode(double[] values) {
         double best = 0;
         long most = 0;
         for (double v : values) {
-            long near =
-                    Arrays.stream(values).filter(x -> Math.abs(x - v) <= alike).count();
+            long near = Arrays.stream(values)
+                    .filter(x -> Math.abs(x - v) <= alike(v))
+                    .count();
             if (near > most) {
                 most = near;
                 best = v;
             }
         }
-        double middle = best;
+        double about = best;
         double[] near = Arrays.stream(values)
-                .filter(x -> Math.abs(x - middle) <= alike)
+                .filter(x -> Math.abs(x - about) <= alike(about))
                 .sorted()
                 .toArray();
         return near.length == 0 ? 0 : near[near.length / 2];
@@ -100,34 +111,34 @@ record Paint(double px) {
     }
 
     /** Whether a curve ends where the paint begins. */
-    private boolean cuts(Fit fit, double freePx) {
-        return px > 0 && Math.abs(fit.faintPx() - px) <= ALIKE * freePx;
+    private boolean cuts(Fit fit) {
+        return isLike(fit.faint().beyondPx());
     }
 
-    /** The curve with the painted tip, where it ends before that. */
-    Fit shown(Fit fit, double freePx) {
-        if (!cuts(fit, freePx)) {
-            return fit;
+    /** The curve with the whole painted tip; what is faint at the end of others is line. */
+    Fit shown(Fit fit) {
+        if (cuts(fit)) {
+            List<Point> points = new ArrayList<>(fit.line().points());
+            points.add(fit.line().at(fit.line().length() + fit.faint().beyondPx()));
+            return fit.withTip(new Polyline(points), Math.hypot(fit.alongSdPx(), END_SD_PX));
         }
-        List<Point> points = new ArrayList<>(fit.line().points());
-        points.add(fit.line().at(fit.line().length() + fit.faintPx()));
-        return fit.withTip(new Polyline(points), Math.hypot(fit.alongSdPx(), END_SD_PX));
+        return isLike(faintPx(fit)) || isLike(fit.faint().withinPx()) ? fit.with(FaintEnd.NONE) : fit;
     }
 
     /** All curves with it. */
-    List<Look> shown(List<Look> looks, double freePx) {
+    List<Look> shown(List<Look> looks) {
         return px == 0
                 ? looks
                 : looks.stream()
                         .map(l -> new Look(
                                 l.seconds(),
-                                l.choices().stream().map(f -> shown(f, freePx)).toList(),
-                                shownOrNone(l.chosen(), freePx)))
+                                l.choices().stream().map(this::shown).toList(),
+                                shownOrNone(l.chosen())))
                         .toList();
     }
 
-    private @Nullable Fit shownOrNone(@Nullable Fit fit, double freePx) {
-        return fit == null ? null : shown(fit, freePx);
+    private @Nullable Fit shownOrNone(@Nullable Fit fit) {
+        return fit == null ? null : shown(fit);
     }
 
     /**
@@ -136,7 +147,7 @@ record Paint(double px) {
      */
     RodLength.Estimate with(RodLength.Estimate rod, List<Look> looks) {
         List<Fit> seen = chosen(looks);
-        List<Fit> cut = seen.stream().filter(f -> cuts(f, rod.freePx())).toList();
+        List<Fit> cut = seen.stream().filter(this::cuts).toList();
         return 2 * directions(cut) > directions(seen)
                 ? new RodLength.Estimate(
                         rod.freePx() + px,

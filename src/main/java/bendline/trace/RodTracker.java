@@ -131,7 +131,7 @@ public final class RodTracker {
                 looks = look(behind, near, length, area, store, 0.7, 0.9);
             }
             Paint paint = Paint.of(looks, length.freePx());
-            return followed(paint.shown(looks, length.freePx()), near, paint.with(length, looks), origin, store);
+            return followed(paint.shown(looks), near, paint.with(length, looks), origin, store);
         } catch (RuntimeException e) {
             store.close();
             throw e;

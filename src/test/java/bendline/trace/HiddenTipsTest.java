@@ -80,6 +80,54 @@ class HiddenTipsTest {
         }
     }
 
+    /** A slow swing in which line shows straight on from the tip for half of the frames, by so much and so faint, or not. */
+    private static List<Look> runningOn(double onPx, FaintEnd end) {
+        List<Look> looks = swing(0, 0, 0);
+        for (int t = 30; t < 75; t++) {
+            Fit fit = Objects.requireNonNull(looks.get(t).chosen());
+            double shown = onPx * Math.min(1, Math.min(t - 29, 75 - t) / 8.0);
+            Point tip = fit.line().last();
+            Polyline longer = new Polyline(List.of(
+                    fit.line().first(), tip, tip.plus(fit.line().tangentAt(FREE).times(shown))));
+            FaintEnd faint = end.withinPx() > 0 ? new FaintEnd(shown, 0) : end;
+            looks.set(t, looks.get(t).with(new Fit(longer, 0.5, 1, 0.01, 3, 100, 1, 0).with(faint)));
+        }
+        return looks;
+    }
+
+    private static double longest(List<Look> looks, int from, int to) {
+        return looks.subList(from, to).stream()
+                .mapToDouble(l -> Objects.requireNonNull(l.chosen()).line().length())
+                .max()
+                .orElseThrow();
+    }
+
+    /** The hand could slide along the rod with the tip; that the outer end is faint tells that it does not. */
+    @Test
+    void faintLineIsCutOffWhereItBegins() {
+        RodLength.Estimate rod = new RodLength.Estimate(FREE, 0.03 * FREE, 1);
+        double whole = FREE + 20;
+        assertThat(longest(HiddenTips.told(runningOn(30, FaintEnd.NONE), PIVOT, rod), 40, 65))
+                .isEqualTo(whole + 30, offset(1e-6));
+        List<Look> told = HiddenTips.told(runningOn(30, new FaintEnd(30, 0)), PIVOT, rod);
+        assertThat(longest(told, 40, 65)).isEqualTo(whole, offset(1e-6));
+        assertThat(Objects.requireNonNull(told.get(50).chosen()).alongSdPx()).isLessThan(4);
+    }
+
+    /** Before a bright cloud the rod's own end may be as faint, for a moment, in which no hand jumps. */
+    @Test
+    void aFaintEndIsKeptWhereTheHandWouldHaveToJump() {
+        List<Look> looks = swing(0, 0, 0);
+        for (int t = 40; t < 44; t++) {
+            Fit fit = Objects.requireNonNull(looks.get(t).chosen());
+            looks.set(t, looks.get(t).with(fit.with(new FaintEnd(30, 0))));
+        }
+        List<Look> told = HiddenTips.told(looks, PIVOT, new RodLength.Estimate(FREE, 0.03 * FREE, 1));
+        assertThat(told.subList(40, 44).stream()
+                        .map(l -> Objects.requireNonNull(l.chosen()).line().length()))
+                .allSatisfy(l -> assertThat(l).isEqualTo(FREE + 20, offset(1e-6)));
+    }
+
     @Test
     void aTipThatBendsUnderTheHangingRigIsLeftAlone() {
         List<Look> looks = swing(0, 0, 0);

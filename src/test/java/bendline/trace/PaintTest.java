@@ -25,7 +25,7 @@ class PaintTest {
     private static Fit fit(double angleDeg, double lengthPx, double faintPx) {
         double a = Math.toRadians(angleDeg);
         Point tip = HAND.plus(new Point(Math.cos(a), -Math.sin(a)).times(lengthPx));
-        return new Fit(new Polyline(List.of(HAND, tip)), 0.5, 1, 0.01, 3, 100, 1, 0, faintPx);
+        return new Fit(new Polyline(List.of(HAND, tip)), 0.5, 1, 0.01, 3, 100, 1, 0, new FaintEnd(0, faintPx));
     }
 
     /** A swing from 60° to 120° in 60 frames, something faint beyond the tip of each third of them. */
@@ -44,7 +44,7 @@ class PaintTest {
         List<Look> looks = swing(60, t -> 40 + t % 4);
         Paint paint = Paint.of(looks, FREE_PX);
         assertThat(paint.px()).isBetween(40.0, 43.0);
-        List<Look> shown = paint.shown(looks, FREE_PX);
+        List<Look> shown = paint.shown(looks);
         for (int t = 0; t < 60; t++) {
             Fit fit = shown.get(t).chosen();
             assertThat(fit.line().length()).isCloseTo(t % 3 == 0 ? 400 + t % 4 : 400, within(1e-6));
@@ -58,7 +58,7 @@ class PaintTest {
     void lineGoesOnAsFarAsTheBackgroundLetsIt() {
         List<Look> looks = swing(60, t -> 15 + 1.4 * t);
         assertThat(Paint.of(looks, FREE_PX)).isEqualTo(Paint.NONE);
-        assertThat(Paint.NONE.shown(looks, FREE_PX)).isSameAs(looks);
+        assertThat(Paint.NONE.shown(looks)).isSameAs(looks);
     }
 
     @Test
@@ -70,10 +70,40 @@ class PaintTest {
     void aLengthFromCurvesThatEndBeforeThePaintIsTooShort() {
         List<Look> few = swing(60, t -> 40);
         assertThat(Paint.of(few, FREE_PX).with(ROD, few.subList(1, 3))).isSameAs(ROD);
-        List<Look> all = few.stream().filter(l -> l.chosen().faintPx() > 0).toList();
+        List<Look> all =
+                few.stream().filter(l -> l.chosen().faint().beyondPx() > 0).toList();
         RodLength.Estimate told = Paint.of(few, FREE_PX).with(ROD, all);
         assertThat(told.freePx()).isEqualTo(400);
         assertThat(told.freeSdPx()).isGreaterThan(ROD.freeSdPx());
+    }
+
+    /** What is as faint for as long within a curve is the same paint, before another background; any other length is line. */
+    @Test
+    void aFaintEndOfThePaintsLengthIsTheRodsAnyOtherIsNot() {
+        Paint paint = new Paint(40);
+        Fit painted = fit(70, 400, 0).with(new FaintEnd(41, 0));
+        Fit line = fit(70, 420, 0).with(new FaintEnd(20, 0));
+        assertThat(paint.shown(painted).faint()).isEqualTo(FaintEnd.NONE);
+        assertThat(paint.shown(painted).line()).isEqualTo(painted.line());
+        assertThat(paint.shown(line)).isSameAs(line);
+        assertThat(Paint.NONE.shown(painted)).isSameAs(painted);
+    }
+
+    @Test
+    void aFaintPartIsToldFromMottledOnes() {
+        Random noise = new Random(3);
+        double[] even = new double[200];
+        double[] mottled = new double[200];
+        double[] fainter = new double[200];
+        for (int i = 0; i < 200; i++) {
+            even[i] = 20 + 3 * noise.nextGaussian();
+            mottled[i] = 14 + 8 * Math.sin(i / 6.0) + noise.nextGaussian();
+            fainter[i] = i < 178 ? even[i] : 4 + noise.nextGaussian();
+        }
+        assertThat(FaintEnd.within(even)).isZero();
+        assertThat(FaintEnd.within(mottled)).isZero();
+        assertThat(FaintEnd.within(fainter)).isCloseTo(22, within(1));
+        assertThat(FaintEnd.within(new double[12])).isZero();
     }
 
     /** A dark blank from the hand on and more beyond it, of another strength, in noise of one unit. */
@@ -110,6 +140,6 @@ class PaintTest {
         Fit fit = new BlankFitter(560, HAND, FREE_PX).fit(picture(42, 5), seed, 8, 6);
         assertThat(fit).isNotNull();
         assertThat(fit.line().last().distance(HAND)).isCloseTo(360, within(4.0));
-        assertThat(fit.faintPx()).isCloseTo(42, within(6.0));
+        assertThat(fit.faint().beyondPx()).isCloseTo(42, within(6.0));
     }
 }
