@@ -286,10 +286,13 @@ final class CastFinder {
         double taken = seen[seen.length / 2];
         long steady = near(seen, taken);
         double[] after = distances(c.end() + LET_GO_SECONDS, c.end() + HELD_SECONDS);
+        long kept = DoubleStream.of(after)
+                .filter(d -> isNear(d, taken) || isNear(d, drop))
+                .count();
         return steady >= MOST_OF_IT * turning.length
                 && Math.abs(taken - drop) < LIKE_THE_DROP * drop
                 && after.length > 0
-                && near(after, taken) + near(after, drop) <= HARDLY_ANY * after.length;
+                && kept <= HARDLY_ANY * after.length;
     }
 
     /** Distances tip to rig of the frames of a stretch of time, pixels; NaN where one of them is not seen. */
@@ -301,9 +304,11 @@ final class CastFinder {
     }
 
     private static long near(double[] distances, double drop) {
-        return DoubleStream.of(distances)
-                .filter(d -> Math.abs(d - drop) <= ON_THE_LINE * drop)
-                .count();
+        return DoubleStream.of(distances).filter(d -> isNear(d, drop)).count();
+    }
+
+    private static boolean isNear(double distance, double drop) {
+        return Math.abs(distance - drop) <= ON_THE_LINE * drop;
     }
 
     /** Whether the rig is seen to hang on its drop well after the turn: the line was not let go. */

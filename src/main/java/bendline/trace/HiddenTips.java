@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Tells where the outer blank is lost in a background of its own look although a long line is seen, as the handle behind the
@@ -81,6 +82,9 @@ final class HiddenTips {
 
     private static final double MOST_COST = 50;
 
+    /** How far apart tips are before backgrounds of their own, free lengths. */
+    private static final double APART = 0.02;
+
     /** What a tip is uncertain by along the blank where what is much fainter begins, pixels. */
     private static final double BREAK_SD_PX = 3;
 
@@ -147,8 +151,10 @@ final class HiddenTips {
             Point known = hands.get(seen[k]);
             boolean runsOn = runsOn(Objects.requireNonNull(look.chosen()).line(), freePx);
             int faint = faint(look.chosen(), freePx);
+            Fit last = k == 0 ? null : looks.get(seen[k - 1]).chosen();
+            double doubt = known == null ? 0 : USUAL * anew(look.chosen(), last, freePx);
             for (int s = 0; s < states; s++) {
-                now[s] = (faint == 0 ? own(lowest + s, runsOn) : own(lowest + s, faint))
+                now[s] = (faint == 0 ? own(lowest + s, runsOn) : own(lowest + s, faint, doubt))
                         + (known == null ? strays(hand[s], pivot, freePx) : off(hand, s, known, freePx));
             }
             if (k > 0) {
@@ -193,10 +199,22 @@ final class HiddenTips {
         return px < TOO_LITTLE * freePx ? 0 : (int) Math.round(px / STEP / freePx);
     }
 
-    /** The same where the outer end is so faint that it is rather line: the tip is where it begins, or else where it ends. */
-    private static double own(int steps, int faint) {
+    /**
+     * The same where the outer end is so faint that it is rather line: the tip is where it begins, or else where it ends. The rod's
+     * own end is as faint before a background like itself; of a rod that is held still there every frame says the same once more.
+     *
+     * @param doubt what it costs that it is the rod's; nothing where no hand can contradict
+     */
+    private static double own(int steps, int faint, double doubt) {
         double away = steps + faint;
-        return Math.min(0.5 * away * away, Math.abs(steps) <= 1 ? USUAL : RARE);
+        return Math.min(0.5 * away * away, Math.min(RARE, doubt + 0.5 * steps * steps));
+    }
+
+    /** What share of another look a frame is: how far the tip has moved on to another background. */
+    private static double anew(Fit fit, @Nullable Fit before, double freePx) {
+        return before == null
+                ? 1
+                : Math.min(1, fit.line().last().distance(before.line().last()) / (APART * freePx));
     }
 
     /** Whether a curve bends at its outer end as a line does where it leaves the tip, for a rod of so many pixels. */

@@ -95,6 +95,11 @@ class HiddenTipsTest {
         return looks;
     }
 
+    private static Point swingWay(int t) {
+        double angle = Math.toRadians(60 + t);
+        return new Point(Math.cos(angle), -Math.sin(angle));
+    }
+
     private static double longest(List<Look> looks, int from, int to) {
         return looks.subList(from, to).stream()
                 .mapToDouble(l -> Objects.requireNonNull(l.chosen()).line().length())
@@ -109,7 +114,15 @@ class HiddenTipsTest {
         double whole = FREE + 20;
         assertThat(longest(HiddenTips.told(runningOn(30, FaintEnd.NONE), PIVOT, rod), 40, 65))
                 .isEqualTo(whole + 30, offset(1e-6));
-        List<Look> told = HiddenTips.told(runningOn(30, new FaintEnd(30, 0)), PIVOT, rod);
+        Map<Integer, Point> hands = new TreeMap<>();
+        for (int t = 0; t < 90; t++) {
+            // As far off as a body's hand may be, and nearer to where it would be were the line the rod's.
+            hands.put(
+                    t,
+                    PIVOT.plus(new Point(10 * Math.sin(t / 15.0), 0))
+                            .plus(swingWay(t).times(16)));
+        }
+        List<Look> told = HiddenTips.told(runningOn(30, new FaintEnd(30, 0)), PIVOT, rod, hands);
         assertThat(longest(told, 40, 65)).isEqualTo(whole, offset(1e-6));
         assertThat(Objects.requireNonNull(told.get(50).chosen()).alongSdPx()).isLessThan(4);
     }
