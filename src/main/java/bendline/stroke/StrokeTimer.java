@@ -56,7 +56,7 @@ public final class StrokeTimer {
                             rod,
                             side == Side.RIGHT ? angle.valueCurve() : mirrored(angle),
                             side == Side.RIGHT ? angle.rateCurve().negated() : angle.rateCurve(),
-                            StrokeTrends.bridge(step))
+                            step)
                     .find();
             if (fastest(found) > fastest(casts)) {
                 casts = found;
