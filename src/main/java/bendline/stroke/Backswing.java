@@ -25,7 +25,7 @@ record Backswing(SmoothCurve back, double start, double peak, double end, double
      */
     private static final double LONGEST_SECONDS = 5;
 
-    private static final double LONGEST_SETTLE_SECONDS = 3;
+    static final double LONGEST_SETTLE_SECONDS = 3;
     private static final double LONGEST_GAP_SECONDS = 0.6;
 
     /** A rod that turns back more slowly is carried, radians a second, and by less is steadied, radians. */

@@ -39,21 +39,10 @@ final class CastFinder {
     /** Where it must not end: far under the level. */
     private static final double LEAST_END = Math.toRadians(-35);
 
-    /** Least compression that shows that something hung on the tip. */
-    private static final double LEAST_COMPRESSION = 0.012;
-
-    /** The same where the tip is not seen, so that how well the shape is known is not either. */
-    private static final double CLEARLY_SHORTENED = 0.025;
-
-    /** How long before the turn a rod must have been seen whole, real seconds, and how straight it then is, chord ratio. */
-    private static final double WAIT_SECONDS = 0.4;
-
-    private static final double NEARLY_STRAIGHT = 0.97;
-
     /** Part of the peak rate at which a turn begins and ends. */
     private static final double EDGE = 0.1;
 
-    /** Share of the turn's frames in which the blank must have been seen. */
+    /** Share of the turn's frames in which the blank must have been seen, or be hidden for no longer than a slip. */
     private static final double LEAST_SEEN = 0.4;
 
     /** Share of the frames up to so long before and after the turn, real seconds, in which the whole rod must have been seen. */
@@ -64,11 +53,8 @@ final class CastFinder {
     /** The forward stroke lasts two tenths of a second; a shorter swing of the rate is a slip of the trace, real seconds. */
     private static final double SLIP_SECONDS = 0.035;
 
-    /** Share of a rate from which another is no slower than it; a push is at least half as fast again as its backswing. */
-    private static final double ALIKE = 0.8;
-
-    /** Longest wait between a backswing and its push, real seconds. */
-    private static final double LOADED_SECONDS = 1;
+    /** Share of a rate from which another is no slower than it; a push is at least half as fast again as its way back. */
+    private static final double AS_FAST = 0.8;
 
     /** How far off its drop a rig on a tight line seems to be, share. */
     private static final double ON_THE_LINE = 0.07;
@@ -79,8 +65,6 @@ final class CastFinder {
     private static final int LEAST_TAKEN_FRAMES = 5;
 
     private static final double HARDLY_ANY = 0.25;
-
-    private static final double BEND_LINGERS_SECONDS = 0.12;
 
     /** From when to when after the turn a line that was let go is gone and the rod still held, real seconds. */
     private static final double LET_GO_SECONDS = 0.25;
@@ -97,18 +81,20 @@ final class CastFinder {
     private final SmoothCurve forwardRate;
     private final SmoothCurve watchedRate;
     private final SmoothCurve angle;
+    private final TurnBend bend;
 
     /**
      * @param rod the whole clip
      * @param angle its butt angle, smoothed and drawn on through gaps
      * @param forwardRate rate at which the butt angle falls, likewise
-     * @param longestGap through which a turn itself may be told, real seconds; through longer ones only where it begins and ends
+     * @param step usual time between frames, real seconds
      */
-    CastFinder(RodSeries rod, SmoothCurve angle, SmoothCurve forwardRate, double longestGap) {
+    CastFinder(RodSeries rod, SmoothCurve angle, SmoothCurve forwardRate, double step) {
         this.rod = rod;
+        this.bend = new TurnBend(rod, step);
         this.angle = angle;
         this.forwardRate = forwardRate.runningMedian(SLIP_SECONDS);
-        this.watchedRate = this.forwardRate.only(rod.watched(longestGap));
+        this.watchedRate = this.forwardRate.only(rod.watched(StrokeTrends.bridge(step)));
     }
 
     /** The casts, in order of time. */
@@ -161,21 +147,19 @@ final class CastFinder {
                 Double.isNaN(start) ? followed : start, fastest, Double.isNaN(end) ? forwardRate.end() : end, peak);
     }
 
-    /**
-     * Whether a turn that goes the other way over the top, and as fast, soon follows one that was found by looking at the picture in
-     * a mirror: that was then the backswing and this is the push, or both are of a row of even swings.
-     */
-    boolean turnsBackAsFast(Candidate mirrored) {
-        return turns().stream()
-                .anyMatch(c -> c.peakRate() > ALIKE * mirrored.peakRate()
-                        && c.fastest() > mirrored.fastest()
-                        && c.start() < mirrored.end() + LOADED_SECONDS
-                        && goesOverTheTop(c));
-    }
-
-    private boolean goesOverTheTop(Candidate c) {
+    private boolean qualifies(Candidate c) {
         double from = angle.at(c.start());
         double to = angle.at(c.end());
+        return overTheTop(from, to)
+                && seenShare(c) >= LEAST_SEEN
+                && wholeShare(c) >= LEAST_WHOLE
+                && !staysBent(c)
+                && !keepsTheRig(c)
+                && !isWayBack(c)
+                && (bend.clear(c) || letsTheRigGo(c));
+    }
+
+    private static boolean overTheTop(double from, double to) {
         double sweep = from - to;
         return sweep >= LEAST_SWEEP
                 && sweep <= LARGEST_SWEEP
@@ -184,17 +168,25 @@ final class CastFinder {
                 && to <= MOST_END;
     }
 
-    private boolean qualifies(Candidate c) {
-        return goesOverTheTop(c)
-                && seenShare(c) >= LEAST_SEEN
-                && wholeShare(c) >= LEAST_WHOLE
-                && (bends(c) || letsTheRigGo(c))
-                && !staysBent(c)
-                && !keepsTheRig(c);
+    /**
+     * Whether a turn over the top the other way that is as fast follows before a rod would have rested long enough: then this was the
+     * way back of a cast to the other side, found or not, or a swing to and fro. Nobody swings back as fast as forward.
+     */
+    private boolean isWayBack(Candidate c) {
+        double back = watchedRate.argMin(c.end(), c.end() + Backswing.LONGEST_SETTLE_SECONDS);
+        double peak = forwardRate.at(back);
+        if (!(-peak > AS_FAST * c.peakRate())) {
+            return false;
+        }
+        double start = forwardRate.lastFall(EDGE * peak, c.start(), back);
+        double end = forwardRate.firstRise(EDGE * peak, back, forwardRate.end());
+        return overTheTop(Math.PI - angle.at(start), Math.PI - angle.at(end));
     }
 
+    /** Share of the turn in which nothing can have happened unseen: a hundredth of a second hides nothing, be it several frames. */
     private double seenShare(Candidate c) {
-        return share(c.start(), c.end(), i -> true, i -> !Double.isNaN(rod.angle()[i]));
+        boolean[] watched = rod.watched(SLIP_SECONDS);
+        return share(c.start(), c.end(), i -> true, i -> watched[i]);
     }
 
     /** Share of the frames about the turn in which the rod was seen from hand to tip, of those with the tip in the picture. */
@@ -215,47 +207,6 @@ final class CastFinder {
         return asked.length == 0
                 ? 0
                 : (double) IntStream.of(asked).filter(holds).count() / asked.length;
-    }
-
-    /**
-     * Whether the blank is clearly bent in at least two frames of the turn, or what shows of it where the tip does not. What
-     * shows counts only of a rod that was seen whole and straight just before: else it may be anything.
-     */
-    private boolean bends(Candidate c) {
-        boolean known = wholeBefore(c);
-        int bent = 0;
-        for (int i = 0; i < rod.size(); i++) {
-            double t = rod.time()[i];
-            double compression = 1 - rod.chord()[i];
-            boolean whole = compression >= Math.max(LEAST_COMPRESSION, clear(i));
-            boolean part = known && Double.isNaN(compression) && rod.shortened()[i] >= CLEARLY_SHORTENED;
-            if (t >= c.start() && t <= c.end() + BEND_LINGERS_SECONDS && (whole || part)) {
-                bent++;
-            }
-        }
-        return bent >= 2;
-    }
-
-    /**
-     * Compression that stands three uncertainties clear of none. One taken from the blank's curve grows with the square of the
-     * bend, of which it is then half as many uncertainties as the bend is.
-     */
-    private double clear(int i) {
-        boolean curve = !Double.isNaN(rod.shortened()[i]);
-        return (curve ? 1.5 : 3) * rod.chordSd()[i];
-    }
-
-    private boolean wholeBefore(Candidate c) {
-        int straight = 0;
-        int all = 0;
-        for (int i = 0; i < rod.size(); i++) {
-            double before = c.start() - rod.time()[i];
-            if (before > 0 && before < WAIT_SECONDS) {
-                all++;
-                straight += rod.chord()[i] > NEARLY_STRAIGHT ? 1 : 0;
-            }
-        }
-        return straight > 4 && straight > 0.5 * all;
     }
 
     /** Whether the rod is seen clearly bent well after the turn: what bends it was not let go. */

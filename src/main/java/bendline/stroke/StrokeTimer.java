@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * Finds the casts in a trace and times each: its moments with their uncertainty, and every measure that follows from the rod
@@ -49,16 +48,19 @@ public final class StrokeTimer {
         RodSeries right = RodSeries.of(trace, slowMotion, Side.RIGHT);
         double step = medianStep(right.time());
         Trend angle = StrokeTrends.angle(right, step);
-        List<Watched> sides = Stream.of(Side.RIGHT, Side.LEFT)
-                .map(side -> watched(side == Side.RIGHT ? right : RodSeries.of(trace, slowMotion, side), angle, step))
-                .toList();
         RodSeries best = right;
         List<CastFinder.Candidate> casts = List.of();
-        for (Watched side : sides) {
-            List<CastFinder.Candidate> found = asked(side, setup) ? casts(side, sides) : List.of();
+        for (Side side : sides(setup)) {
+            RodSeries rod = side == Side.RIGHT ? right : RodSeries.of(trace, slowMotion, side);
+            List<CastFinder.Candidate> found = new CastFinder(
+                            rod,
+                            side == Side.RIGHT ? angle.valueCurve() : mirrored(angle),
+                            side == Side.RIGHT ? angle.rateCurve().negated() : angle.rateCurve(),
+                            step)
+                    .find();
             if (fastest(found) > fastest(casts)) {
                 casts = found;
-                best = side.rod();
+                best = rod;
             }
         }
         double[] fastest =
@@ -80,31 +82,9 @@ public final class StrokeTimer {
         return new SmoothCurve(angle.times(), v, d);
     }
 
-    /** The rod as one sees it who takes a side for the front, and where its casts are looked for. */
-    private record Watched(RodSeries rod, CastFinder finder) {}
-
-    private static Watched watched(RodSeries rod, Trend angle, double step) {
-        boolean right = rod.side() == Side.RIGHT;
-        return new Watched(
-                rod,
-                new CastFinder(
-                        rod,
-                        right ? angle.valueCurve() : mirrored(angle),
-                        right ? angle.rateCurve().negated() : angle.rateCurve(),
-                        StrokeTrends.bridge(step)));
-    }
-
-    private static boolean asked(Watched side, Setup setup) {
+    private static List<Side> sides(Setup setup) {
         Side given = setup.castsTo();
-        return given == null || given == side.rod().side();
-    }
-
-    /** What a side shows but the backswings of casts to the other, and swings to and fro. */
-    private static List<CastFinder.Candidate> casts(Watched side, List<Watched> sides) {
-        return side.finder().find().stream()
-                .filter(c ->
-                        sides.stream().noneMatch(o -> o != side && o.finder().turnsBackAsFast(c)))
-                .toList();
+        return given == null ? List.of(Side.RIGHT, Side.LEFT) : List.of(given);
     }
 
     private static List<Stroke> read(
