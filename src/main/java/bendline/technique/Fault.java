@@ -9,6 +9,7 @@ import bendline.technique.Finding.State;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -23,6 +24,7 @@ import java.util.TreeSet;
  * @param praise what to say where it is clear, with {measure} in braces; empty for nothing
  * @param cost why it costs distance or control
  * @param drill what to practise
+ * @param roots measures of which one at least must not be known to be right, or what else was seen has another cause; may be empty
  */
 record Fault(
         String id,
@@ -32,7 +34,25 @@ record Fault(
         List<EventKind> evidence,
         String praise,
         String cost,
-        String drill) {
+        String drill,
+        Set<String> roots) {
+
+    Fault(
+            String id,
+            String title,
+            List<Criterion> criteria,
+            int needed,
+            List<EventKind> evidence,
+            String praise,
+            String cost,
+            String drill) {
+        this(id, title, criteria, needed, evidence, praise, cost, drill, Set.of());
+    }
+
+    /** The same that is not found where all of these measures are known and right. */
+    Fault rootedIn(String... measures) {
+        return new Fault(id, title, criteria, needed, evidence, praise, cost, drill, Set.of(measures));
+    }
 
     Finding look(Stroke stroke, Limits limits) {
         List<Answer> answers = criteria.stream().map(c -> c.ask(stroke, limits)).toList();
@@ -60,10 +80,18 @@ record Fault(
             missing |= a.criterion().must() && a.state() == State.CLEAR;
             mustOpen |= a.criterion().must() && a.state() == State.CANNOT_TELL;
         }
-        if (missing || found + open < needed) {
+        if (missing || found + open < needed || rootless(answers)) {
             return State.CLEAR;
         }
         return found >= needed && !mustOpen ? State.FOUND : State.CANNOT_TELL;
+    }
+
+    private boolean rootless(List<Answer> answers) {
+        return !roots.isEmpty()
+                && answers.stream()
+                        .flatMap(a -> a.checks().stream())
+                        .filter(c -> roots.contains(c.measure().id()))
+                        .allMatch(c -> c.verdict() == State.CLEAR);
     }
 
     private static long count(List<Answer> answers, State state) {

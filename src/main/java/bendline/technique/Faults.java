@@ -29,29 +29,36 @@ final class Faults {
 
     private static Fault flatRushedBackswing() {
         return new Fault(
-                "flat-rushed-backswing",
-                "Flat, rushed backswing",
-                List.of(
-                        Criterion.any(
-                                "the backswing is quick against the forward stroke", "flat-rushed-backswing.tempo"),
-                        Criterion.any(
-                                "the push begins before the rig has settled behind",
-                                "flat-rushed-backswing.settle",
-                                "flat-rushed-backswing.slack"),
-                        Criterion.any(
-                                "the blank stays straight early in the sweep and bends late",
-                                "flat-rushed-backswing.early-load",
-                                "flat-rushed-backswing.load-sweep"),
-                        Criterion.any("the rod is laid flat behind", "flat-rushed-backswing.rearmost")),
-                2,
-                List.of(EventKind.BACKSWING_END, EventKind.REARMOST, EventKind.FORWARD_START, EventKind.PEAK_BEND),
-                "Unhurried backswing: tempo {tempo}, and the rig had {settleSeconds} to settle before the push.",
-                "While the rig is still on its way and the line is slack, your blank has nothing to bend against: the first"
-                        + " part of your sweep moves a straight rod, the bend comes late, and the rig starts its flight"
-                        + " slower and less in line.",
-                "Half-power casts with a spoken count: back on one-two-three, wait until you feel the rig pull at the tip,"
-                        + " then forward on four. Stop the rod with its tip well above level behind, and let the rig come"
-                        + " tight before the hands move. Clear ground behind and beside you, leader checked.");
+                        "flat-rushed-backswing",
+                        "Flat, rushed backswing",
+                        List.of(
+                                Criterion.any(
+                                        "the backswing is quick against the forward stroke",
+                                        "flat-rushed-backswing.tempo"),
+                                Criterion.any(
+                                        "the push begins before the rig has settled behind",
+                                        "flat-rushed-backswing.settle",
+                                        "flat-rushed-backswing.slack"),
+                                Criterion.any(
+                                        "the blank stays straight early in the sweep and bends late",
+                                        "flat-rushed-backswing.early-load",
+                                        "flat-rushed-backswing.load-sweep"),
+                                Criterion.any("the rod is laid flat behind", "flat-rushed-backswing.rearmost")),
+                        2,
+                        List.of(
+                                EventKind.BACKSWING_END,
+                                EventKind.REARMOST,
+                                EventKind.FORWARD_START,
+                                EventKind.PEAK_BEND),
+                        "Unhurried backswing: tempo {tempo}, and the rig had {settleSeconds} to settle before the push.",
+                        "While the rig is still on its way and the line is slack, your blank has nothing to bend against: the first"
+                                + " part of your sweep moves a straight rod, the bend comes late, and the rig starts its flight"
+                                + " slower and less in line.",
+                        "Half-power casts with a spoken count: back on one-two-three, wait until you feel the rig pull at the tip,"
+                                + " then forward on four. Stop the rod with its tip well above level behind, and let the rig come"
+                                + " tight before the hands move. Clear ground behind and beside you, leader checked.")
+                // With an unhurried backswing that ended high and settled, slack and a late bend have another cause.
+                .rootedIn("tempo", "settleSeconds", "rearmostDeg");
     }
 
     private static Fault slackStart() {

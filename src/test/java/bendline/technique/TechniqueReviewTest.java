@@ -198,6 +198,22 @@ class TechniqueReviewTest {
         assertThat(over.check(stroke.measure("rearmostDeg")).verdict()).isEqualTo(State.CLEAR);
     }
 
+    /** Slack and a late bend after an unhurried backswing are a slack start; nothing of it was hurried or laid flat. */
+    @Test
+    void slackAfterAnUnhurriedBackswingIsNoRush() {
+        AnalyticStroke slack = Strokes.withLoad(AnalyticStroke.GOOD, 75, 0.3, 0.4);
+        Review r = review(slack);
+        Finding flat = finding(r, FLAT);
+        assertThat(flat.state()).isEqualTo(State.CLEAR);
+        assertThat(flat.says())
+                .contains("decides nothing: ")
+                .contains("settled behind")
+                .contains("bends late");
+        assertThat(finding(r, "slack-start").state()).isEqualTo(State.FOUND);
+        Finding hurried = finding(review(Strokes.withLoad(Strokes.withBackswing(0.6, 0.5, 140), 75, 0.3, 0.4)), FLAT);
+        assertThat(hurried.state()).isEqualTo(State.FOUND);
+    }
+
     @Test
     void worstFaultComesFirstAndOfLikeOnesTheEarlier() {
         AnalyticStroke both = Strokes.withFinish(RUSHED, 55, 45, 0.02, 0.25);
