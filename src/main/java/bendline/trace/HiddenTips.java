@@ -61,6 +61,9 @@ final class HiddenTips {
 
     private static final double USUAL = 0.7;
 
+    /** What it costs a frame that a faint end is the rod's. */
+    private static final double IF_FAINT = 0.35;
+
     /**
      * A line that leaves the tip at an angle looks like a blank that bends in its outer end alone: by more than an angle, and by
      * so many times more than over the same length farther in.
@@ -150,9 +153,10 @@ final class HiddenTips {
             double[] now = new double[states];
             Point known = hands.get(seen[k]);
             boolean runsOn = runsOn(Objects.requireNonNull(look.chosen()).line(), freePx);
-            int faint = faint(look.chosen(), freePx);
+            // Where no hand is known, nothing could contradict that a faint end is the rod's.
+            int faint = hands.isEmpty() ? 0 : faint(look.chosen(), freePx);
             Fit last = k == 0 ? null : looks.get(seen[k - 1]).chosen();
-            double doubt = known == null ? 0 : USUAL * anew(look.chosen(), last, freePx);
+            double doubt = known == null ? 0 : IF_FAINT * anew(look.chosen(), last, freePx);
             for (int s = 0; s < states; s++) {
                 now[s] = (faint == 0 ? own(lowest + s, runsOn) : own(lowest + s, faint, doubt))
                         + (known == null ? strays(hand[s], pivot, freePx) : off(hand, s, known, freePx));
@@ -203,7 +207,7 @@ final class HiddenTips {
      * The same where the outer end is so faint that it is rather line: the tip is where it begins, or else where it ends. The rod's
      * own end is as faint before a background like itself; of a rod that is held still there every frame says the same once more.
      *
-     * @param doubt what it costs that it is the rod's; nothing where no hand can contradict
+     * @param doubt what it costs that it is the rod's; nothing while the hand is not seen
      */
     private static double own(int steps, int faint, double doubt) {
         double away = steps + faint;
