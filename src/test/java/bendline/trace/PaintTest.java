@@ -61,6 +61,17 @@ class PaintTest {
         assertThat(Paint.NONE.shown(looks)).isSameAs(looks);
     }
 
+    /** In every frame of a swing there are some of any one length; paint is what most are of. */
+    @Test
+    void oneLengthAmongManyIsNoPaint() {
+        List<Look> looks = new ArrayList<>();
+        for (int t = 0; t < 60; t++) {
+            Fit fit = fit(60 + t, 380, 26 + 0.7 * t);
+            looks.add(new Look(t / 60.0, List.of(fit), fit));
+        }
+        assertThat(Paint.of(looks, FREE_PX)).isEqualTo(Paint.NONE);
+    }
+
     @Test
     void aRodThatIsHeldStillDoesNotTellPaintFromLine() {
         assertThat(Paint.of(swing(4, t -> 40), FREE_PX)).isEqualTo(Paint.NONE);
