@@ -1,9 +1,13 @@
 package bendline.trace;
 
+import bendline.geometry.Point;
 import bendline.geometry.Polyline;
 import bendline.geometry.PolynomialCurve;
 import bendline.image.Plane;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * Something fainter at the outer end of a curve, or beyond it. Beside a dark blank a tip painted in a light colour hardly counts,
@@ -12,21 +16,31 @@ import java.util.Arrays;
  *
  * @param withinPx length of the curve's outer part that is much fainter than what lies before it, pixels; 0 where none is
  * @param beyondPx how far something fainter goes on from the curve's end, pixels; 0 where nothing does
+ * @param on how likely something still fainter does
  */
-record FaintEnd(double withinPx, double beyondPx) {
+record FaintEnd(double withinPx, double beyondPx, GoesOn on) {
 
     static final FaintEnd NONE = new FaintEnd(0, 0);
+
+    /** One of which no more is known. */
+    FaintEnd(double withinPx, double beyondPx) {
+        this(withinPx, beyondPx, GoesOn.UNKNOWN);
+    }
 
     /** Outer share of a blank that tells how it goes on: more of it bends in more ways than a parabola. */
     private static final double OUTER_SHARE = 0.4;
 
     private static final int POINTS = 30;
 
+    private static final double LONGER_STEP_PX = 5;
+
     /** How far to look beyond the end, pixels. */
     private static final double FARTHEST_PX = 150;
 
-    /** How far from the way on, pixels. */
+    /** How far from the way on, pixels, and where empty places are asked beside it. */
     private static final double BESIDE_PX = 3;
+
+    private static final double EMPTY_PX = 12;
 
     /** Strength from which a station speaks for more, noise units. */
     private static final double LEVEL = 3;
@@ -62,7 +76,52 @@ record FaintEnd(double withinPx, double beyondPx) {
      * @param blurPx width of its picture at the outer end
      */
     static FaintEnd of(double[] strength, Plane difference, Polyline line, double blurPx) {
-        return new FaintEnd(within(strength) * Strip.STEP_PX, beyond(difference, line, blurPx));
+        PolynomialCurve curve = wayOn(line);
+        double widest = 1.5 * blurPx + 2.5;
+        int stations = (int) (FARTHEST_PX / Strip.STEP_PX);
+        double first = 1 - END_PX / Strip.STEP_PX * perStation(line);
+        Strip strip = new Strip(difference, curve, first, perStation(line), stations, EMPTY_PX, i -> widest, 0);
+        int near = (int) Math.ceil(BESIDE_PX / Strip.STEP_PX);
+        int middle = strip.offsets() / 2;
+        double[] here = strongest(strip, middle - near, middle + near);
+        double[] left = strongest(strip, 0, 2 * near);
+        double[] right = strongest(strip, strip.offsets() - 1 - 2 * near, strip.offsets() - 1);
+        double[] beside =
+                DoubleStream.concat(Arrays.stream(left), Arrays.stream(right)).toArray();
+        int past = (int) (END_PX / Strip.STEP_PX);
+        GoesOn on = GoesOn.of(Arrays.copyOfRange(here, past, here.length), beside);
+        return new FaintEnd(within(strength) * Strip.STEP_PX, beyond(here), on);
+    }
+
+    private static double[] strongest(Strip strip, int from, int to) {
+        double[] out = new double[strip.strength.length];
+        for (int i = 0; i < out.length; i++) {
+            for (int k = from; k <= to; k++) {
+                out[i] = Math.max(out[i], strip.strength[i][k]);
+            }
+        }
+        return out;
+    }
+
+    /** How a curve goes on, from its outer part at parameters up to 1. */
+    private static PolynomialCurve wayOn(Polyline line) {
+        Polyline outer = line.reversed().cut(OUTER_SHARE * line.length()).reversed();
+        return PolynomialCurve.through(outer.resampled(POINTS), 2);
+    }
+
+    private static double perStation(Polyline line) {
+        return 2 * Strip.STEP_PX / (OUTER_SHARE * line.length());
+    }
+
+    /** A curve with so much more of it, pixels. */
+    static Polyline longer(Polyline line, double px) {
+        PolynomialCurve curve = wayOn(line);
+        List<Point> points = new ArrayList<>(line.points());
+        int more = (int) Math.ceil(px / LONGER_STEP_PX);
+        for (int k = 1; k <= more; k++) {
+            points.add(curve.at(1 + px * k / more / Strip.STEP_PX * perStation(line)));
+        }
+        return new Polyline(points).resampled(line.points().size());
     }
 
     /** Stations of the fainter part: the break that stands out most of those between something clear and something much fainter. */
@@ -95,24 +154,13 @@ record FaintEnd(double withinPx, double beyondPx) {
         return Arrays.stream(q, from, to).map(x -> Math.log(Math.max(1, x))).sum() / (to - from);
     }
 
-    /** How far something goes on from the end of a curve, pixels. */
-    static double beyond(Plane difference, Polyline line, double blurPx) {
-        Polyline outer = line.reversed().cut(OUTER_SHARE * line.length()).reversed();
-        PolynomialCurve curve = PolynomialCurve.through(outer.resampled(POINTS), 2);
-        double perStation = 2 * Strip.STEP_PX / outer.length();
-        double first = 1 - END_PX / Strip.STEP_PX * perStation;
-        double widest = 1.5 * blurPx + 2.5;
-        int stations = (int) (FARTHEST_PX / Strip.STEP_PX);
-        Strip strip = new Strip(difference, curve, first, perStation, stations, BESIDE_PX, i -> widest, 0);
+    /** How far something goes on, by the strength of stations that begin just inside the end, pixels. */
+    private static double beyond(double[] strength) {
         double sum = 0;
         double best = 0;
         int end = 0;
-        for (int i = 0; i < stations && sum > best - GAP * LEVEL; i++) {
-            double q = 0;
-            for (float s : strip.strength[i]) {
-                q = Math.max(q, s);
-            }
-            sum += Math.min(q, MOST * LEVEL) - LEVEL;
+        for (int i = 0; i < strength.length && sum > best - GAP * LEVEL; i++) {
+            sum += Math.min(strength[i], MOST * LEVEL) - LEVEL;
             if (sum >= best) {
                 best = sum;
                 end = i;

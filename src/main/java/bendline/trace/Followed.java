@@ -85,6 +85,11 @@ record Followed(
         return new HandSearch(Objects.requireNonNull(store)::get, info.height(), length).searched(looks, asked, hands);
     }
 
+    private Regained regained(RodLength.Estimate rod) {
+        BlankFitter fitter = new BlankFitter(info.height(), near, rod.freePx());
+        return new Regained(Objects.requireNonNull(store)::get, fitter, near, rod);
+    }
+
     private static boolean holds(Point hand, BlankFitter.Fit fit, RodLength.Estimate length) {
         double free = length.along(fit.line());
         return ToTheHand.drawn(fit.line(), free, DRAWN_POINTS).distanceTo(hand) < IN_HAND * free;
@@ -98,8 +103,9 @@ record Followed(
             if (told == null) {
                 return now;
             }
-            Map<Integer, Point> hands = HandPath.of(grasps, found, origin);
-            List<Look> right = putRight(searched(heldBy(hands, told), hands, told), near, told, hands);
+            Map<Integer, Point> hands = HandPath.of(OtherFist.without(grasps, found, told, origin), found, origin);
+            List<Look> right =
+                    regained(told).filled(putRight(searched(heldBy(hands, told), hands, told), near, told, hands));
             now = new Followed(info, motion, found, right, hands, rigs, told, near, origin, store, trouble);
         }
         return now;

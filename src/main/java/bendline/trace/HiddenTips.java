@@ -64,6 +64,16 @@ final class HiddenTips {
     /** What it costs a frame that a faint end is the rod's. */
     private static final double IF_FAINT = 0.35;
 
+    /** Most of the blank that shows so faintly beyond a curve's end, free lengths, and what it costs a frame that it is not the rod's. */
+    private static final double LONGEST_FAINT = 0.25;
+
+    private static final double IF_LINE = 0.5;
+
+    /** How much less likely than at its likeliest an end is that is still taken for seen, and what it is uncertain by, steps. */
+    private static final double AS_SEEN = 2;
+
+    private static final double FAINT_SD = 1;
+
     /**
      * A line that leaves the tip at an angle looks like a blank that bends in its outer end alone: by more than an angle, and by
      * so many times more than over the same length farther in.
@@ -126,6 +136,11 @@ final class HiddenTips {
     private static Fit with(Fit fit, double missingPx, RodLength.Estimate rod) {
         double freePx = rod.freePx();
         if (missingPx >= TOO_LITTLE * freePx) {
+            GoesOn on = fit.faint().on();
+            if (on.between(TOO_LITTLE * freePx, LONGEST_FAINT * freePx) && on.most() - on.upTo(missingPx) < AS_SEEN) {
+                Polyline whole = FaintEnd.longer(fit.line(), on.pxNear(missingPx, STEP * freePx));
+                return fit.withTip(whole, Math.max(fit.alongSdPx(), FAINT_SD * STEP * freePx));
+            }
             return fit.clearOfHand(BlankFitter.CLEAR_OF_HANDS * rod.along(fit.line()) - missingPx)
                     .withHidden(missingPx);
         }
@@ -157,8 +172,12 @@ final class HiddenTips {
             int faint = hands.isEmpty() ? 0 : faint(look.chosen(), freePx);
             Fit last = k == 0 ? null : looks.get(seen[k - 1]).chosen();
             double doubt = known == null ? 0 : IF_FAINT * anew(look.chosen(), last, freePx);
+            GoesOn on = look.chosen().faint().on();
+            boolean more = on.between(TOO_LITTLE * freePx, LONGEST_FAINT * freePx);
+            double line = IF_LINE * anew(look.chosen(), last, freePx);
             for (int s = 0; s < states; s++) {
-                now[s] = (faint == 0 ? own(lowest + s, runsOn) : own(lowest + s, faint, doubt))
+                double own = faint == 0 ? own(lowest + s, runsOn) : own(lowest + s, faint, doubt);
+                now[s] = (more ? goingOn(own + line, lowest + s, on, freePx) : own)
                         + (known == null ? strays(hand[s], pivot, freePx) : off(hand, s, known, freePx));
             }
             if (k > 0) {
@@ -214,6 +233,11 @@ final class HiddenTips {
         return Math.min(0.5 * away * away, Math.min(RARE, doubt + 0.5 * steps * steps));
     }
 
+    /** The same where something still fainter goes on beyond the end: all of that is the rod's, or none of it. */
+    private static double goingOn(double ends, int steps, GoesOn on, double freePx) {
+        return steps < 0 ? ends : Math.min(ends, on.most() - on.upTo(steps * STEP * freePx));
+    }
+
     /** What share of another look a frame is: how far the tip has moved on to another background. */
     private static double anew(Fit fit, @Nullable Fit before, double freePx) {
         return before == null
@@ -240,9 +264,10 @@ final class HiddenTips {
         double free = rod.along(line);
         for (int s = 0; s < states; s++) {
             double hand = line.length() - free + (lowest + s) * STEP * rod.freePx();
-            Point near = line.at(hand + STIFF_FROM * free);
-            Point far = line.at(hand + STIFF_TO * free);
-            out[s] = far.towards(near, STIFF_TO / (STIFF_TO - STIFF_FROM));
+            // Beyond the inner end of what was fitted there is nothing to go by but its last two points.
+            double from = Math.max(0, hand + STIFF_FROM * free);
+            double to = from + (STIFF_TO - STIFF_FROM) * free;
+            out[s] = line.at(to).towards(line.at(from), (to - hand) / (to - from));
         }
         return out;
     }

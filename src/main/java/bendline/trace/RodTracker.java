@@ -38,10 +38,6 @@ public final class RodTracker {
     /** How far from the pivot the tip may be, in free lengths: the hands wander about the pivot. */
     private static final double REACH = 1.25;
 
-    /** Least of the blank that must show for the rest to be drawn on, free lengths. */
-    private static final double SHORTEST = 0.55;
-    /** How far the upper hand strays from the pivot in a cast, free lengths; a reach and a step are about 0.3. */
-    private static final double HANDS_WANDER = 0.45;
     /** How far from the pivot the rig is looked for, in visible lengths. */
     private static final double RIG_REACH = 1.6;
 
@@ -154,7 +150,7 @@ public final class RodTracker {
             Fit fit = sure.get(t).chosen();
             raw.add(fit != null && fit == looks.get(t).chosen() ? found.get(t) : sure.get(t));
         }
-        looks = Followed.putRight(sure, near, length, Map.of());
+        looks = regained(near, length, store).filled(Followed.putRight(sure, near, length, Map.of()));
         return new Followed(info, scene.motion(), raw, looks, Map.of(), rigs, length, near, origin, store, null);
     }
 
@@ -177,13 +173,6 @@ public final class RodTracker {
                         .toList()
                         .forEach(shown -> out.add(shown.look().seconds(), shown.difference())));
         return out;
-    }
-
-    /** Whether most of the blank shows and, drawn on, it is held near where the hands are. */
-    private static boolean held(Fit fit, Point pivot, RodLength.Estimate rod) {
-        return fit.line().length() > SHORTEST * rod.freePx()
-                && ToTheHand.drawn(fit.line(), rod.along(fit.line()), 2).first().distance(pivot)
-                        < HANDS_WANDER * rod.freePx();
     }
 
     private Area around(Point pivot, double reach) {
@@ -241,7 +230,7 @@ public final class RodTracker {
         for (PolarSearch.Candidate c : search.find(difference, pivot, CANDIDATES)) {
             boolean asked = fits.size() < FITTED && !Scouts.underground(c.curve());
             Fit fit = asked ? fitter.fit(difference, c.curve(), 14, 7) : null;
-            if (fit != null && held(fit, pivot, rod)) {
+            if (fit != null && Regained.held(fit, pivot, rod)) {
                 fits.add(fit);
             }
         }
@@ -251,14 +240,14 @@ public final class RodTracker {
     /** Frames that failed or stick out are tried again from where their neighbours say the rod should be. */
     private List<Look> lookAgain(
             List<Look> looks, Point pivot, RodLength.Estimate rod, DifferenceStore store, RigFinder rigs) {
-        BlankFitter fitter = new BlankFitter(info.height(), pivot, rod.freePx());
+        Regained regained = regained(pivot, rod, store);
         List<Look> steady = Confidence.withoutOutliers(looks);
         List<Look> out = new ArrayList<>();
         for (int t = 0; t < steady.size(); t++) {
             Plane plane = store.get(t);
             Look look = steady.get(t);
             if (look.chosen() == null) {
-                look = look.with(fromNeighbours(t, steady, plane, fitter, pivot, rod));
+                look = look.with(regained.at(t, steady));
             }
             rigs.add(plane, look.chosen());
             out.add(look);
@@ -267,15 +256,8 @@ public final class RodTracker {
         return out;
     }
 
-    private static @Nullable Fit fromNeighbours(
-            int t, List<Look> looks, Plane plane, BlankFitter fitter, Point pivot, RodLength.Estimate rod) {
-        Neighbours.Prediction p = Neighbours.at(t, looks);
-        if (p == null) {
-            return null;
-        }
-        Fit fit = fitter.fit(plane, p.line(), Math.min(40, 10 + 0.5 * p.stepPx()), 8, 6);
-        boolean near = fit != null && PathChooser.displacement(fit.line(), p.line()) < Confidence.tolerance(p.stepPx());
-        return near && Confidence.usable(fit) && held(fit, pivot, rod) ? fit : null;
+    private Regained regained(Point pivot, RodLength.Estimate rod, DifferenceStore store) {
+        return new Regained(store::get, new BlankFitter(info.height(), pivot, rod.freePx()), pivot, rod);
     }
 
     /** Wanted frames a few at a time, so that they can be looked at side by side; none may be kept. */

@@ -138,10 +138,14 @@ class PaintTest {
     void whatGoesOnFaintlyIsFollowedToItsEnd() {
         Polyline seen = fit(Math.toDegrees(1), 360, 0).line();
         for (double strength : new double[] {5, -5}) {
-            assertThat(FaintEnd.beyond(picture(42, strength), seen, 2)).isCloseTo(42, within(4.0));
+            assertThat(FaintEnd.of(new double[100], picture(42, strength), seen, 2)
+                            .beyondPx())
+                    .isCloseTo(42, within(4.0));
         }
-        assertThat(FaintEnd.beyond(picture(0, 0), seen, 2)).isLessThan(6);
-        assertThat(FaintEnd.beyond(picture(42, 0.7), seen, 2)).isLessThan(6);
+        assertThat(FaintEnd.of(new double[100], picture(0, 0), seen, 2).beyondPx())
+                .isLessThan(6);
+        assertThat(FaintEnd.of(new double[100], picture(42, 0.7), seen, 2).beyondPx())
+                .isLessThan(6);
     }
 
     /** Where the rest of the blank is much stronger, that is where it seems to end. */
