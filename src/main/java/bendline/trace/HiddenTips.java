@@ -67,7 +67,7 @@ final class HiddenTips {
     /** Most of the blank that shows so faintly beyond a curve's end, free lengths, and what it costs a frame that it is not the rod's. */
     private static final double LONGEST_FAINT = 0.25;
 
-    private static final double IF_LINE = 0.5;
+    private static final double IF_LINE = 1;
 
     /** How much less likely than at its likeliest an end is that is still taken for seen, and what it is uncertain by, steps. */
     private static final double AS_SEEN = 2;
