@@ -202,4 +202,73 @@ class HiddenTipsTest {
         RodLength.Estimate rod = new RodLength.Estimate(FREE, 0.03 * FREE, 1);
         assertThat(HiddenTips.told(looks, PIVOT, rod, hands(4))).isEqualTo(looks);
     }
+
+    /** Evidence of something faint that goes on for so many pixels and then ends. */
+    private static FaintEnd goingOn(double px, long seed) {
+        Random random = new Random(seed);
+        double[] on = new double[100];
+        double[] beside = new double[100];
+        for (int i = 0; i < 100; i++) {
+            on[i] = -Math.log(1 - random.nextDouble()) * (i * Strip.STEP_PX < px ? 2.5 : 0.5);
+            beside[i] = -Math.log(1 - random.nextDouble()) * 0.5;
+        }
+        return new FaintEnd(0, 0, GoesOn.of(on, beside));
+    }
+
+    private static List<Look> faintFrom(List<Look> looks, int from, int past, double px) {
+        List<Look> out = new ArrayList<>(looks);
+        for (int t = from; t < past; t++) {
+            out.set(
+                    t,
+                    looks.get(t)
+                            .with(Objects.requireNonNull(looks.get(t).chosen()).with(goingOn(px, t))));
+        }
+        return out;
+    }
+
+    /** A painted tip before a bright sky: cut in some frames, where something much fainter goes on for as much. */
+    @Test
+    void aTipThatGoesOnFaintlyIsSeenToItsEnd() {
+        RodLength.Estimate rod = new RodLength.Estimate(FREE, 0.03 * FREE, 1);
+        List<Look> whole = swing(0, 0, 0);
+        List<Look> told = HiddenTips.told(faintFrom(swing(30, 60, 36), 30, 60, 36), PIVOT, rod);
+        for (int t = 30; t < 60; t++) {
+            Fit fit = Objects.requireNonNull(told.get(t).chosen());
+            assertThat(fit.hiddenPx()).as("frame %d", t).isZero();
+            Point tip = Objects.requireNonNull(whole.get(t).chosen()).line().last();
+            assertThat(fit.line().last().distance(tip)).as("frame %d", t).isLessThan(12);
+        }
+    }
+
+    /** Line that shows for a moment beyond a tip that was seen all along. */
+    @Test
+    void whatGoesOnForAMomentIsNotTheRods() {
+        RodLength.Estimate rod = new RodLength.Estimate(FREE, 0.03 * FREE, 1);
+        List<Look> whole = swing(0, 0, 0);
+        List<Look> told = HiddenTips.told(faintFrom(whole, 40, 45, 36), PIVOT, rod);
+        for (int t = 0; t < 90; t++) {
+            Fit fit = Objects.requireNonNull(told.get(t).chosen());
+            assertThat(fit.hiddenPx()).isZero();
+            Point tip = Objects.requireNonNull(whole.get(t).chosen()).line().last();
+            assertThat(fit.line().last().distance(tip)).as("frame %d", t).isLessThan(8);
+        }
+    }
+
+    /** The innermost part is hidden for a while and what shows there begins with a bend: no reason to take the tip for cut. */
+    @Test
+    void whatIsHiddenAtTheInnerEndIsNotMissingAtTheTip() {
+        List<Look> looks = swing(0, 0, 0);
+        for (int t = 30; t < 60; t++) {
+            Fit fit = Objects.requireNonNull(looks.get(t).chosen());
+            Polyline line = fit.line().resampled(60);
+            List<Point> points = new ArrayList<>(line.points().subList(20 + t % 5, 60));
+            Point start = points.get(0);
+            points.set(0, start.plus(new Point(t % 2 == 0 ? 1 : -1, 0)));
+            looks.set(t, looks.get(t).with(new Fit(new Polyline(points), 0.5, 1, 0.01, 3, 100, 1, 0)));
+        }
+        List<Look> told = HiddenTips.told(looks, PIVOT, new RodLength.Estimate(FREE, 0.03 * FREE, 1));
+        for (int t = 0; t < 90; t++) {
+            assertThat(hidden(told, t)).as("frame %d", t).isZero();
+        }
+    }
 }
