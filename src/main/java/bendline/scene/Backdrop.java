@@ -5,6 +5,7 @@ import bendline.footage.Tint;
 import bendline.geometry.Homography;
 import bendline.image.Area;
 import bendline.image.Luma;
+import bendline.image.PackedPlane;
 import bendline.image.Plane;
 import bendline.image.Warp;
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,6 +39,7 @@ public record Backdrop(
     /** Gathers the stabilised frames from which a background is made. */
     static final class Samples {
 
+        private final List<Double> seconds = new ArrayList<>();
         private final List<Luma> grey = new ArrayList<>();
         private final List<Luma> blue = new ArrayList<>();
         private final List<Luma> red = new ArrayList<>();
@@ -49,6 +52,7 @@ public record Backdrop(
         /** A frame of which a part is known to be covered. */
         void add(Frame frame, Homography map, @Nullable Cover cover) {
             int w = frame.luma().width();
+            seconds.add(frame.seconds());
             covered.add(
                     cover == null ? new BitSet() : cover.pixels(w, frame.luma().height()));
             grey.add(Warp.apply(frame.luma(), map));
@@ -81,6 +85,25 @@ public record Backdrop(
                     Background.of(grey, weight, whole),
                     coloured ? Background.of(blue, weight, halves) : null,
                     coloured ? Background.of(red, weight, halves) : null);
+        }
+
+        /** Some of them, evenly spread. */
+        List<Glimpse> glimpses(Backdrop behind, int most) {
+            int n = Math.min(most, size());
+            return IntStream.range(0, n)
+                    .map(k -> (int) ((k + 0.5) * size() / n))
+                    .parallel()
+                    .mapToObj(k -> new Glimpse(seconds.get(k), PackedPlane.of(difference(behind, k))))
+                    .toList();
+        }
+
+        private Plane difference(Backdrop behind, int k) {
+            Luma picture = grey.get(k);
+            Tint tint = blue.size() == grey.size() ? new Tint(blue.get(k), red.get(k)) : null;
+            return behind.difference(
+                    new Frame(k, seconds.get(k), picture, tint),
+                    Homography.IDENTITY,
+                    new Area(0, 0, picture.width(), picture.height()));
         }
     }
 

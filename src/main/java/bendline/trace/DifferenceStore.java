@@ -19,9 +19,8 @@ final class DifferenceStore implements AutoCloseable {
 
     private final Path file;
     private final FileChannel channel;
-    private int width;
-    private int height;
-    private int count;
+    private volatile int width;
+    private volatile int height;
 
     DifferenceStore() {
         try {
@@ -33,17 +32,16 @@ final class DifferenceStore implements AutoCloseable {
         }
     }
 
-    /** Appends the next frame's plane; all must have one size. */
-    void add(PackedPlane plane) {
+    /** Keeps a frame's plane, in place of an earlier one; all must have one size. May be called by several threads. */
+    void put(int index, PackedPlane plane) {
         width = plane.width();
         height = plane.height();
         ByteBuffer bytes = ByteBuffer.wrap(plane.quarters());
         try {
-            long at = (long) count * width * height;
+            long at = (long) index * width * height;
             while (bytes.hasRemaining()) {
                 at += channel.write(bytes, at);
             }
-            count++;
         } catch (IOException e) {
             throw new UncheckedIOException("the folder for temporary files is full", e);
         }

@@ -2,9 +2,9 @@ package bendline.trace;
 
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
-import bendline.image.PackedPlane;
 import bendline.image.Plane;
 import bendline.scene.CameraMotion;
+import bendline.scene.Glimpse;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -28,17 +28,9 @@ final class Scouts {
     /** A curve that ends so near to the edge of the picture may go on outside, shares of the height. */
     private static final double EDGE = 0.012;
 
-    /**
-     * One picture.
-     *
-     * @param seconds clip time
-     * @param difference from the background, noise units
-     */
-    private record Scout(double seconds, PackedPlane difference) {}
-
     private final int width;
     private final int height;
-    private final List<Scout> scouts = new ArrayList<>();
+    private final List<Glimpse> scouts = new ArrayList<>();
     private final Map<Point, List<Optional<Polyline>>> seenFrom = new HashMap<>();
     private final PolarSearch search;
 
@@ -49,8 +41,8 @@ final class Scouts {
         search = new PolarSearch(0.055 * height, width >= height ? 0.8 * height : 0.6 * height);
     }
 
-    void add(double seconds, PackedPlane difference) {
-        scouts.add(new Scout(seconds, difference));
+    void add(Glimpse scout) {
+        scouts.add(scout);
         seenFrom.clear();
     }
 
@@ -61,7 +53,7 @@ final class Scouts {
     /** Where moving lines meet, the likeliest first. */
     List<Point> pivots() {
         PivotFinder finder = new PivotFinder(width, height, 0.5 * height);
-        for (Scout scout : scouts) {
+        for (Glimpse scout : scouts) {
             finder.add(scout.difference().unpacked());
         }
         return finder.best(PLACES);
@@ -116,7 +108,7 @@ final class Scouts {
                         .toList());
     }
 
-    private @Nullable Polyline curve(Scout scout, Point pivot) {
+    private @Nullable Polyline curve(Glimpse scout, Point pivot) {
         BlankFitter fitter = new BlankFitter(height, pivot, Double.NaN);
         Plane plane = scout.difference().unpacked();
         for (PolarSearch.Candidate c : search.find(plane, pivot, 1)) {

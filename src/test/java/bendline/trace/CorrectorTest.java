@@ -175,7 +175,7 @@ class CorrectorTest {
                 .forEach(t -> rigs.add(planes.get(t), looks.get(t).chosen()));
         Point rig = new Point(300.5, 200.25);
         try (DifferenceStore store = new DifferenceStore()) {
-            planes.forEach(p -> store.add(PackedPlane.of(p)));
+            IntStream.range(0, FRAMES).forEach(t -> store.put(t, PackedPlane.of(planes.get(t))));
             Followed followed = new Followed(
                     info, still, looks, looks, java.util.Map.of(), rigs, ROD, HAND, new Point(0, 0), store, null);
             Trace trace = followed.trace(List.of(

@@ -38,7 +38,7 @@ class UncoveredTest {
 
     @Test
     void aRodThatWaitsIsElsewhereInMostOfTheFramesAsked() {
-        List<Cover> covers = Uncovered.covers(swing(), ROD, new Point(0, 0));
+        List<Cover> covers = Uncovered.covers(swing(), 1, ROD, new Point(0, 0));
         assertThat(covers).hasSizeBetween(24, 60);
         Point onTheWaitingRod = HANDS.plus(new Point(0.5, -Math.sqrt(0.75)).times(200));
         long over = covers.stream()
@@ -50,7 +50,7 @@ class UncoveredTest {
 
     @Test
     void aRodSeenInFewDirectionsTellsNothingOfWhatIsBehindIt() {
-        assertThat(Uncovered.covers(swing().subList(0, 420), ROD, new Point(0, 0)))
+        assertThat(Uncovered.covers(swing().subList(0, 420), 1, ROD, new Point(0, 0)))
                 .isEmpty();
     }
 
