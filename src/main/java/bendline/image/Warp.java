@@ -2,7 +2,6 @@ package bendline.image;
 
 import bendline.geometry.Homography;
 import bendline.geometry.Point;
-import java.util.Arrays;
 
 /** Geometric changes of grey planes. */
 public final class Warp {
@@ -146,28 +145,50 @@ public final class Warp {
         if (factor == 1) {
             return source;
         }
-        int width = source.width() / factor;
-        int height = source.height() / factor;
-        byte[] out = new byte[width * height];
-        int area = factor * factor;
-        byte[] in = source.pixels();
-        int[] sums = new int[width];
-        for (int row = 0; row < height; row++) {
-            Arrays.fill(sums, 0);
-            for (int j = 0; j < factor; j++) {
-                int at = (row * factor + j) * source.width();
-                for (int column = 0; column < width; column++) {
-                    int sum = 0;
-                    for (int i = 0; i < factor; i++) {
-                        sum += in[at++] & 0xff;
-                    }
-                    sums[column] += sum;
-                }
-            }
-            for (int column = 0; column < width; column++) {
-                out[row * width + column] = (byte) ((sums[column] + area / 2) / area);
+        Luma small = new Luma(
+                source.width() / factor,
+                source.height() / factor,
+                new byte[source.width() / factor * (source.height() / factor)]);
+        for (int row = 0; row < small.height(); row++) {
+            if (factor == 2) {
+                halve(source, small, row);
+            } else {
+                reduce(source, factor, small, row);
             }
         }
-        return new Luma(width, height, out);
+        return small;
+    }
+
+    private static void reduce(Luma source, int factor, Luma small, int row) {
+        int[] sums = new int[small.width()];
+        byte[] in = source.pixels();
+        for (int j = 0; j < factor; j++) {
+            int at = (row * factor + j) * source.width();
+            for (int column = 0; column < sums.length; column++) {
+                for (int i = 0; i < factor; i++) {
+                    sums[column] += in[at++] & 0xff;
+                }
+            }
+        }
+        int area = factor * factor;
+        for (int column = 0; column < sums.length; column++) {
+            small.pixels()[row * sums.length + column] = (byte) ((sums[column] + area / 2) / area);
+        }
+    }
+
+    /** The same for the usual factor, a good deal faster without the inner loop. */
+    private static void halve(Luma source, Luma small, int row) {
+        byte[] in = source.pixels();
+        byte[] out = small.pixels();
+        int upper = 2 * row * source.width();
+        int lower = upper + source.width();
+        int to = row * small.width();
+        for (int k = 0; k < small.width(); k++) {
+            int sum = (in[upper + 2 * k] & 0xff)
+                    + (in[upper + 2 * k + 1] & 0xff)
+                    + (in[lower + 2 * k] & 0xff)
+                    + (in[lower + 2 * k + 1] & 0xff);
+            out[to + k] = (byte) (sum + 2 >> 2);
+        }
     }
 }
