@@ -8,6 +8,7 @@ import bendline.image.Luma;
 import bendline.image.PackedPlane;
 import bendline.image.Plane;
 import bendline.image.Warp;
+import bendline.image.WarpedRows;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -128,12 +129,12 @@ public record Backdrop(
      * @param area part of the reference picture; this backdrop must have been cut to it
      */
     public Plane difference(Frame frame, Homography map, Area area) {
-        Plane difference = grey.difference(Warp.apply(frame.luma(), map, area));
+        Plane difference = grey.difference(new WarpedRows(frame.luma(), map, area));
         Tint tint = frame.tint();
         if (tint != null && blue != null && red != null && area.halves()) {
             Area half = area.half();
-            Plane b = blue.difference(Warp.apply(tint.blue(), halved(map), half));
-            Plane r = red.difference(Warp.apply(tint.red(), halved(map), half));
+            Plane b = blue.difference(new WarpedRows(tint.blue(), halved(map), half));
+            Plane r = red.difference(new WarpedRows(tint.red(), halved(map), half));
             addColour(difference, b, r);
         }
         return difference;

@@ -4,8 +4,10 @@ import bendline.image.Area;
 import bendline.image.Extremes;
 import bendline.image.Luma;
 import bendline.image.Plane;
+import bendline.image.WarpedRows;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,9 +29,6 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
 
     private static final int FEWEST = 3;
     private static final int GAIN_SAMPLES = 6000;
-    /** Pixels that are compared in one go. */
-    private static final int PIECE = 4096;
-
     /** The share of frames whose straying the noise covers; a blank passes over a pixel in far fewer than the rest. */
     private static final double COVERED = 0.8;
 
@@ -143,7 +142,8 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
             middle += level / median.length;
         }
         for (int k = 0; k < pixels.length; k++) {
-            float[] gain = gain(median, null, pixels[k]);
+            byte[] sample = pixels[k];
+            float[] gain = gain(median, null, i -> sample[i] & 0xff);
             if (Math.abs((gain[0] - 1) * middle + gain[1]) > STEADY_LEVELS) {
                 byte[] level = new byte[median.length];
                 for (int i = 0; i < level.length; i++) {
@@ -178,25 +178,25 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
      * How far each pixel of a frame is from the background, in units of the noise, after the frame's overall gain and
      * offset have been taken out; darker is negative.
      */
-    public Plane difference(Luma inReference) {
-        float[] gain = gain(median.values(), noise.values(), inReference.pixels());
-        byte[] p = inReference.pixels();
-        float[] out = new float[p.length];
-        float scale = 1 / gain[0];
-        float[] level = new float[256];
-        for (int i = 0; i < level.length; i++) {
-            level[i] = (i - gain[1]) * scale;
-        }
-        // In pieces that stay close to the processor between the two steps, of which only the second goes many pixels
-        // at a time.
-        for (int from = 0; from < out.length; from += PIECE) {
-            int to = Math.min(out.length, from + PIECE);
-            for (int i = from; i < to; i++) {
-                out[i] = level[p[i] & 0xff];
-            }
-            strays(out, from, to);
+    public Plane difference(WarpedRows inReference) {
+        float[] gain = gain(inReference);
+        float[] out = new float[inReference.width() * inReference.height()];
+        float[] row = new float[inReference.width()];
+        // Row by row, so that it stays close to the processor between the steps.
+        for (int y = 0; y < inReference.height(); y++) {
+            inReference.fill(y, row);
+            int from = y * row.length;
+            System.arraycopy(row, 0, out, from, row.length);
+            level(out, from, from + row.length, gain[1], 1 / gain[0]);
+            strays(out, from, from + row.length);
         }
         return new Plane(median.width(), median.height(), out);
+    }
+
+    private static void level(float[] values, int from, int to, float offset, float scale) {
+        for (int i = from; i < to; i++) {
+            values[i] = (values[i] - offset) * scale;
+        }
     }
 
     private void strays(float[] values, int from, int to) {
@@ -213,16 +213,22 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
         return new Background(median.cut(area), low.cut(area), high.cut(area), noise.cut(area));
     }
 
+    /** Gain and offset of a frame. */
+    private float[] gain(WarpedRows inReference) {
+        int width = inReference.width();
+        return gain(median.values(), noise.values(), i -> inReference.at(i % width, i / width));
+    }
+
     /** Least squares of frame = gain · background + offset over quiet pixels, refitted without what has moved. */
-    private static float[] gain(float[] median, float @Nullable [] noise, byte[] frame) {
-        int step = Math.max(1, frame.length / GAIN_SAMPLES);
-        int samples = (frame.length - step / 2 + step - 1) / step;
+    private static float[] gain(float[] median, float @Nullable [] noise, IntUnaryOperator frame) {
+        int step = Math.max(1, median.length / GAIN_SAMPLES);
+        int samples = (median.length - step / 2 + step - 1) / step;
         float[] behind = new float[samples];
         int[] now = new int[samples];
         float[] usual = new float[samples];
         for (int k = 0, i = step / 2; k < samples; k++, i += step) {
             behind[k] = median[i];
-            now[k] = frame[i] & 0xff;
+            now[k] = frame.applyAsInt(i);
             usual[k] = noise == null ? QUIET : noise[i];
         }
         double gain = 1;
