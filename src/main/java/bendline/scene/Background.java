@@ -4,6 +4,7 @@ import bendline.image.Area;
 import bendline.image.Extremes;
 import bendline.image.Luma;
 import bendline.image.Plane;
+import bendline.image.PlanePool;
 import bendline.image.WarpedRows;
 import java.util.Arrays;
 import java.util.List;
@@ -29,6 +30,9 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
 
     private static final int FEWEST = 3;
     private static final int GAIN_SAMPLES = 6000;
+
+    /** Pixels of every sample that are held at once. */
+    private static final int PIECE = 512;
     /** The share of frames whose straying the noise covers; a blank passes over a pixel in far fewer than the rest. */
     private static final double COVERED = 0.8;
 
@@ -64,9 +68,7 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
         }
         int width = samples.get(0).width();
         int height = samples.get(0).height();
-        WeightedLevels levels = new WeightedLevels();
         byte[][] pixels = samples.stream().map(Luma::pixels).toArray(byte[][]::new);
-        boolean[] counts = new boolean[pixels.length];
         float[] median = median(pixels, weight, covered);
         if (levelled(pixels, median)) {
             median = median(pixels, weight, covered);
@@ -74,13 +76,25 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
         Plane middle = new Plane(width, height, median);
         Plane low = Extremes.lowest(middle);
         Plane high = Extremes.highest(middle);
-        float[] noise = new float[width * height];
+        float[] noise = noise(pixels, low.values(), high.values(), weight, covered);
+        return new Background(middle, low, high, new Plane(width, height, noise));
+    }
+
+    private static float[] noise(byte[][] pixels, float[] low, float[] high, double[] weight, Covered covered) {
+        WeightedLevels levels = new WeightedLevels();
+        boolean[] counts = new boolean[pixels.length];
+        byte[][] piece = new byte[pixels.length][PIECE];
+        float[] noise = new float[low.length];
         double enough = COVERED * (1 + 1e-9) * Arrays.stream(weight).sum();
         for (int i = 0; i < noise.length; i++) {
-            float lo = low.values()[i];
-            float hi = high.values()[i];
+            int at = i % PIECE;
+            if (at == 0) {
+                copy(pixels, i, piece);
+            }
+            float lo = low[i];
+            float hi = high[i];
             boolean bare = !covered.ever(i);
-            if (bare && quietWeight(pixels, i, lo, hi, weight) > enough) {
+            if (bare && quietWeight(piece, at, lo, hi, weight) > enough) {
                 noise[i] = QUIET;
                 continue;
             }
@@ -89,12 +103,19 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
             }
             for (int k = 0; k < pixels.length; k++) {
                 if (bare || counts[k]) {
-                    levels.add((int) (Math.abs(stray(pixels[k][i] & 0xff, lo, hi)) + 0.5f), weight[k]);
+                    levels.add((int) (Math.abs(stray(piece[k][at] & 0xff, lo, hi)) + 0.5f), weight[k]);
                 }
             }
             noise[i] = Math.max(QUIET, levels.quantileAndClear(COVERED));
         }
-        return new Background(middle, low, high, new Plane(width, height, noise));
+        return noise;
+    }
+
+    /** The next pixels of every sample, side by side: sixty pictures at once are more than a processor can keep up with. */
+    private static void copy(byte[][] pixels, int from, byte[][] piece) {
+        for (int k = 0; k < pixels.length; k++) {
+            System.arraycopy(pixels[k], from, piece[k], 0, Math.min(PIECE, pixels[k].length - from));
+        }
     }
 
     /** Weight of the samples that stray so little at a pixel that they are no noisier than is allowed for anyway. */
@@ -113,15 +134,20 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
     private static float[] median(byte[][] pixels, double[] weight, Covered covered) {
         WeightedLevels levels = new WeightedLevels();
         boolean[] counts = new boolean[pixels.length];
+        byte[][] piece = new byte[pixels.length][PIECE];
         float[] median = new float[pixels[0].length];
         for (int i = 0; i < median.length; i++) {
+            int at = i % PIECE;
+            if (at == 0) {
+                copy(pixels, i, piece);
+            }
             if (!covered.ever(i)) {
-                levels.addAll(pixels, i, weight);
+                levels.addAll(piece, at, weight);
             } else {
                 bare(i, covered, counts);
                 for (int k = 0; k < pixels.length; k++) {
                     if (counts[k]) {
-                        levels.add(pixels[k][i] & 0xff, weight[k]);
+                        levels.add(piece[k][at] & 0xff, weight[k]);
                     }
                 }
             }
@@ -177,10 +203,13 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
     /**
      * How far each pixel of a frame is from the background, in units of the noise, after the frame's overall gain and
      * offset have been taken out; darker is negative.
+     *
+     * @param pool from which the plane is taken
      */
-    public Plane difference(WarpedRows inReference) {
+    Plane difference(WarpedRows inReference, PlanePool pool) {
         float[] gain = gain(inReference);
-        float[] out = new float[inReference.width() * inReference.height()];
+        Plane difference = pool.take(inReference.width(), inReference.height());
+        float[] out = difference.values();
         float[] row = new float[inReference.width()];
         // Row by row, so that it stays close to the processor between the steps.
         for (int y = 0; y < inReference.height(); y++) {
@@ -190,7 +219,7 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
             level(out, from, from + row.length, gain[1], 1 / gain[0]);
             strays(out, from, from + row.length);
         }
-        return new Plane(median.width(), median.height(), out);
+        return difference;
     }
 
     private static void level(float[] values, int from, int to, float offset, float scale) {

@@ -4,10 +4,11 @@ import bendline.footage.ClipInfo;
 import bendline.footage.Footage;
 import bendline.footage.Frame;
 import bendline.footage.LumaReader;
+import bendline.geometry.Homography;
 import bendline.geometry.Point;
 import bendline.image.Area;
-import bendline.image.PackedPlane;
 import bendline.image.Plane;
+import bendline.image.PlanePool;
 import bendline.scene.Backdrop;
 import bendline.scene.Cover;
 import bendline.scene.Scene;
@@ -223,6 +224,7 @@ public final class RodTracker {
         BlankFitter fitter =
                 new BlankFitter(info.height(), rod.near(), rod.length().freePx());
         Backdrop backdrop = whole.cut(rod.area());
+        PlanePool pool = new PlanePool();
         List<Look> looks = new ArrayList<>();
         eachBatch(
                 wanted,
@@ -230,9 +232,11 @@ public final class RodTracker {
                 to,
                 batch -> batch.parallelStream()
                         .map(frame -> {
-                            Plane plane = difference(backdrop, frame, rod.area());
+                            Homography map = scene.motion().toReference().get(frame.index());
+                            Plane plane = backdrop.difference(frame, map, rod.area(), pool);
                             List<Fit> fits = fits(plane, search, fitter, rod.near(), rod.length());
-                            store.put(frame.index(), PackedPlane.of(plane));
+                            store.put(frame.index(), plane);
+                            pool.giveBack(plane);
                             return new Look(frame.seconds(), fits, null);
                         })
                         .forEachOrdered(looks::add));
@@ -269,13 +273,15 @@ public final class RodTracker {
         BlankFitter fitter = new BlankFitter(info.height(), pivot, rod.freePx());
         List<Look> steady = Confidence.withoutOutliers(looks);
         List<Look> out = new ArrayList<>();
+        PlanePool pool = new PlanePool();
         for (int t = 0; t < steady.size(); t++) {
-            Plane plane = store.get(t);
+            Plane plane = store.get(t, pool);
             Look look = steady.get(t);
             if (look.chosen() == null) {
                 look = look.with(fromNeighbours(t, steady, plane, fitter, pivot, rod));
             }
             rigs.add(plane, look.chosen());
+            pool.giveBack(plane);
             out.add(look);
             progress.accept(0.9 + 0.1 * (t + 1) / steady.size());
         }
@@ -310,9 +316,5 @@ public final class RodTracker {
         if (!batch.isEmpty()) {
             use.accept(batch);
         }
-    }
-
-    private Plane difference(Backdrop backdrop, Frame frame, Area area) {
-        return backdrop.difference(frame, scene.motion().toReference().get(frame.index()), area);
     }
 }

@@ -3,6 +3,7 @@ package bendline.trace;
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
 import bendline.image.Plane;
+import bendline.image.PlanePool;
 import bendline.scene.CameraMotion;
 import bendline.scene.Glimpse;
 import bendline.trace.BlankFitter.Fit;
@@ -33,6 +34,7 @@ final class Scouts {
     private final List<Glimpse> scouts = new ArrayList<>();
     private final Map<Point, List<Optional<Polyline>>> seenFrom = new HashMap<>();
     private final PolarSearch search;
+    private final PlanePool pool = new PlanePool();
 
     /** For pictures of one size, pixels. */
     Scouts(int width, int height) {
@@ -54,7 +56,9 @@ final class Scouts {
     List<Point> pivots() {
         PivotFinder finder = new PivotFinder(width, height, 0.5 * height);
         for (Glimpse scout : scouts) {
-            finder.add(scout.difference().unpacked());
+            Plane plane = scout.difference().unpacked(pool);
+            finder.add(plane);
+            pool.giveBack(plane);
         }
         return finder.best(PLACES);
     }
@@ -110,14 +114,13 @@ final class Scouts {
 
     private @Nullable Polyline curve(Glimpse scout, Point pivot) {
         BlankFitter fitter = new BlankFitter(height, pivot, Double.NaN);
-        Plane plane = scout.difference().unpacked();
+        Plane plane = scout.difference().unpacked(pool);
+        Fit fit = null;
         for (PolarSearch.Candidate c : search.find(plane, pivot, 1)) {
-            Fit fit = underground(c.curve()) ? null : fitter.fit(plane, c.curve(), 14, 9, 6);
-            if (fit != null) {
-                return fit.line();
-            }
+            fit = underground(c.curve()) ? null : fitter.fit(plane, c.curve(), 14, 9, 6);
         }
-        return null;
+        pool.giveBack(plane);
+        return fit == null ? null : fit.line();
     }
 
     /** Whether a curve leads so steeply down that a rod held at chest height would be in the ground: a leg does. */
