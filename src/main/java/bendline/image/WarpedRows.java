@@ -44,10 +44,10 @@ public final class WarpedRows {
     /** From target to source, both with the centre of their first pixel at the origin. */
     private final Homography back;
 
-    /** Rows of the source as floats, where those that are near have places of their own; and which they are. */
-    private final float @Nullable [][] rows = new float[256][];
+    /** Rows of the source as floats, of which those that one row of the target crosses have places of their own; and which they are. */
+    private final float @Nullable [][] rows;
 
-    private final int[] held = new int[rows.length];
+    private final int[] held;
     private final float[] parts = new float[LONGEST];
     private final float[] next = new float[LONGEST];
     private final float[] above = new float[LONGEST];
@@ -64,7 +64,20 @@ public final class WarpedRows {
         back = Homography.shift(area.left() + 0.5, area.top() + 0.5)
                 .then(map.inverse())
                 .then(Homography.shift(-0.5, -0.5));
+        rows = new float[still ? 0 : Integer.highestOneBit(2 * crossed())][];
+        held = new int[rows.length];
         Arrays.fill(held, -1);
+    }
+
+    /** Rows of the source that a row of the target crosses, with some to spare. */
+    private int crossed() {
+        int most = 0;
+        for (int row = 0; row < area.height(); row += Math.max(1, area.height() - 1)) {
+            Point left = back.apply(new Point(0, row));
+            Point right = back.apply(new Point(area.width(), row));
+            most = (int) Math.min(source.height(), Math.max(most, Math.abs(right.y() - left.y())));
+        }
+        return most + 4;
     }
 
     /** Columns. */

@@ -8,6 +8,7 @@ import bendline.scene.Cover;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class UncoveredTest {
@@ -46,6 +47,18 @@ class UncoveredTest {
                 .count();
         assertThat(over).isLessThan(covers.size() / 3);
         assertThat(covers).allSatisfy(c -> assertThat(c.frame()).isLessThan(490));
+    }
+
+    @Test
+    void everyThirdFrameIsEnoughAndCountedAsInTheClip() {
+        List<Look> thirds =
+                IntStream.range(0, 170).mapToObj(k -> swing().get(3 * k)).toList();
+        List<Cover> covers = Uncovered.covers(thirds, 3, ROD, new Point(0, 0));
+        assertThat(covers).hasSizeGreaterThanOrEqualTo(24).allSatisfy(c -> {
+            assertThat(c.frame() % 3).isZero();
+            Point tip = swing().get(c.frame()).chosen().line().last();
+            assertThat(c.line().distanceTo(tip)).isLessThan(c.halfWidthPx());
+        });
     }
 
     @Test
