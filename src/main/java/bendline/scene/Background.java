@@ -135,6 +135,7 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
         WeightedLevels levels = new WeightedLevels();
         boolean[] counts = new boolean[pixels.length];
         byte[][] piece = new byte[pixels.length][PIECE];
+        double all = Arrays.stream(weight).sum();
         float[] median = new float[pixels[0].length];
         for (int i = 0; i < median.length; i++) {
             int at = i % PIECE;
@@ -142,7 +143,7 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
                 copy(pixels, i, piece);
             }
             if (!covered.ever(i)) {
-                levels.addAll(piece, at, weight);
+                levels.addAll(piece, at, weight, all);
             } else {
                 bare(i, covered, counts);
                 for (int k = 0; k < pixels.length; k++) {
