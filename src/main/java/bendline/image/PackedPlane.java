@@ -12,8 +12,12 @@ public record PackedPlane(int width, int height, byte[] quarters) {
 
     /** Packs a plane. */
     public static PackedPlane of(Plane plane) {
+        return of(plane, new byte[plane.values().length]);
+    }
+
+    /** Packs a plane into an array of as many bytes as it has values. */
+    public static PackedPlane of(Plane plane, byte[] out) {
         float[] v = plane.values();
-        byte[] out = new byte[v.length];
         for (int i = 0; i < out.length; i++) {
             // Rounded by cutting off a positive number, much faster than Math.round.
             int moved = (int) (v[i] * 4 + 128.5f);
@@ -30,12 +34,22 @@ public record PackedPlane(int width, int height, byte[] quarters) {
 
     /** The values again. */
     public Plane unpacked() {
-        return unpacked(new Area(0, 0, width, height));
+        return unpacked(new PlanePool());
+    }
+
+    /** The same in a plane from a pool, to which the caller gives it back. */
+    public Plane unpacked(PlanePool pool) {
+        return unpacked(new Area(0, 0, width, height), pool);
     }
 
     /** The values inside an area, whose corner becomes the origin. */
     public Plane unpacked(Area area) {
-        float[] out = new float[area.width() * area.height()];
+        return unpacked(area, new PlanePool());
+    }
+
+    private Plane unpacked(Area area, PlanePool pool) {
+        Plane plane = pool.take(area.width(), area.height());
+        float[] out = plane.values();
         for (int row = 0; row < area.height(); row++) {
             int from = (area.top() + row) * width + area.left();
             int to = row * area.width();
@@ -43,6 +57,6 @@ public record PackedPlane(int width, int height, byte[] quarters) {
                 out[to + i] = quarters[from + i] * 0.25f;
             }
         }
-        return new Plane(area.width(), area.height(), out);
+        return plane;
     }
 }

@@ -5,13 +5,17 @@ import bendline.footage.Tint;
 import bendline.geometry.Homography;
 import bendline.image.Area;
 import bendline.image.Luma;
+import bendline.image.PackedPlane;
 import bendline.image.Plane;
+import bendline.image.PlanePool;
 import bendline.image.Warp;
+import bendline.image.WarpedRows;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,6 +41,7 @@ public record Backdrop(
     /** Gathers the stabilised frames from which a background is made. */
     static final class Samples {
 
+        private final List<Double> seconds = new ArrayList<>();
         private final List<Luma> grey = new ArrayList<>();
         private final List<Luma> blue = new ArrayList<>();
         private final List<Luma> red = new ArrayList<>();
@@ -49,6 +54,7 @@ public record Backdrop(
         /** A frame of which a part is known to be covered. */
         void add(Frame frame, Homography map, @Nullable Cover cover) {
             int w = frame.luma().width();
+            seconds.add(frame.seconds());
             covered.add(
                     cover == null ? new BitSet() : cover.pixels(w, frame.luma().height()));
             grey.add(Warp.apply(frame.luma(), map));
@@ -82,6 +88,28 @@ public record Backdrop(
                     coloured ? Background.of(blue, weight, halves) : null,
                     coloured ? Background.of(red, weight, halves) : null);
         }
+
+        /** Some of them, evenly spread. */
+        List<Glimpse> glimpses(Backdrop behind, int most) {
+            int n = Math.min(most, size());
+            PlanePool pool = new PlanePool();
+            return IntStream.range(0, n)
+                    .map(k -> (int) ((k + 0.5) * size() / n))
+                    .parallel()
+                    .mapToObj(k -> glimpse(behind, k, pool))
+                    .toList();
+        }
+
+        private Glimpse glimpse(Backdrop behind, int k, PlanePool pool) {
+            Luma picture = grey.get(k);
+            Tint tint = blue.size() == grey.size() ? new Tint(blue.get(k), red.get(k)) : null;
+            Frame frame = new Frame(k, seconds.get(k), picture, tint);
+            Area whole = new Area(0, 0, picture.width(), picture.height());
+            Plane plane = behind.difference(frame, Homography.IDENTITY, whole, pool);
+            Glimpse out = new Glimpse(seconds.get(k), PackedPlane.of(plane));
+            pool.giveBack(plane);
+            return out;
+        }
     }
 
     /** What is known to lie over pixels of planes, of which each is told by one of the whole pictures. */
@@ -105,13 +133,25 @@ public record Backdrop(
      * @param area part of the reference picture; this backdrop must have been cut to it
      */
     public Plane difference(Frame frame, Homography map, Area area) {
-        Plane difference = grey.difference(Warp.apply(frame.luma(), map, area));
+        return difference(frame, map, area, new PlanePool());
+    }
+
+    /**
+     * The same in a plane from a pool.
+     *
+     * @param pool to which the caller gives the plane back
+     */
+    public Plane difference(Frame frame, Homography map, Area area, PlanePool pool) {
+        Plane difference = grey.difference(new WarpedRows(frame.luma(), map, area), pool);
         Tint tint = frame.tint();
         if (tint != null && blue != null && red != null && area.halves()) {
             Area half = area.half();
-            Plane b = blue.difference(Warp.apply(tint.blue(), halved(map), half));
-            Plane r = red.difference(Warp.apply(tint.red(), halved(map), half));
-            addColour(difference, b, r);
+            Plane b = blue.difference(new WarpedRows(tint.blue(), halved(map), half), pool);
+            Plane r = red.difference(new WarpedRows(tint.red(), halved(map), half), pool);
+            Plane most = pool.take(b.width(), b.height());
+            strongestOfCells(difference, most);
+            addColour(difference, b, r, most.values());
+            List.of(b, r, most).forEach(pool::giveBack);
         }
         return difference;
     }
@@ -129,10 +169,9 @@ public record Backdrop(
     }
 
     /** Where a cell of colour and its neighbours differ more than their brightness does, the colour is put in its place. */
-    private static void addColour(Plane grey, Plane blue, Plane red) {
+    private static void addColour(Plane grey, Plane blue, Plane red, float[] most) {
         int columns = blue.width();
         int rows = blue.height();
-        float[] most = strongestOfCells(grey, columns, rows);
         float[] g = grey.values();
         for (int y = 1; y < rows - 1; y++) {
             for (int x = 1; x < columns - 1; x++) {
@@ -156,21 +195,26 @@ public record Backdrop(
     }
 
     /** The largest difference of either sign in each cell of four pixels. */
-    private static float[] strongestOfCells(Plane grey, int columns, int rows) {
-        float[] g = grey.values();
-        float[] most = new float[columns * rows];
+    private static void strongestOfCells(Plane grey, Plane out) {
+        int columns = out.width();
+        float[] most = out.values();
         float[] pair = new float[2 * columns];
-        for (int y = 0; y < rows; y++) {
-            int upper = 2 * y * grey.width();
-            int lower = upper + grey.width();
-            for (int x = 0; x < pair.length; x++) {
-                pair[x] = Math.max(Math.abs(g[upper + x]), Math.abs(g[lower + x]));
-            }
+        float[] lower = new float[2 * columns];
+        for (int y = 0; y < out.height(); y++) {
+            int at = 2 * y * grey.width();
+            System.arraycopy(grey.values(), at, pair, 0, pair.length);
+            System.arraycopy(grey.values(), at + grey.width(), lower, 0, lower.length);
+            larger(pair, lower);
             for (int x = 0; x < columns; x++) {
                 most[y * columns + x] = Math.max(pair[2 * x], pair[2 * x + 1]);
             }
         }
-        return most;
+    }
+
+    private static void larger(float[] out, float[] other) {
+        for (int x = 0; x < out.length; x++) {
+            out[x] = Math.max(Math.abs(out[x]), Math.abs(other[x]));
+        }
     }
 
     private static float strongest(float[] most, int i, int columns) {

@@ -4,8 +4,11 @@ import bendline.image.Area;
 import bendline.image.Extremes;
 import bendline.image.Luma;
 import bendline.image.Plane;
+import bendline.image.PlanePool;
+import bendline.image.WarpedRows;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,9 +30,9 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
 
     private static final int FEWEST = 3;
     private static final int GAIN_SAMPLES = 6000;
-    /** Pixels that are compared in one go. */
-    private static final int PIECE = 4096;
 
+    /** Pixels of every sample that are held at once. */
+    private static final int PIECE = 512;
     /** The share of frames whose straying the noise covers; a blank passes over a pixel in far fewer than the rest. */
     private static final double COVERED = 0.8;
 
@@ -65,9 +68,7 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
         }
         int width = samples.get(0).width();
         int height = samples.get(0).height();
-        WeightedLevels levels = new WeightedLevels();
         byte[][] pixels = samples.stream().map(Luma::pixels).toArray(byte[][]::new);
-        boolean[] counts = new boolean[pixels.length];
         float[] median = median(pixels, weight, covered);
         if (levelled(pixels, median)) {
             median = median(pixels, weight, covered);
@@ -75,13 +76,25 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
         Plane middle = new Plane(width, height, median);
         Plane low = Extremes.lowest(middle);
         Plane high = Extremes.highest(middle);
-        float[] noise = new float[width * height];
+        float[] noise = noise(pixels, low.values(), high.values(), weight, covered);
+        return new Background(middle, low, high, new Plane(width, height, noise));
+    }
+
+    private static float[] noise(byte[][] pixels, float[] low, float[] high, double[] weight, Covered covered) {
+        WeightedLevels levels = new WeightedLevels();
+        boolean[] counts = new boolean[pixels.length];
+        byte[][] piece = new byte[pixels.length][PIECE];
+        float[] noise = new float[low.length];
         double enough = COVERED * (1 + 1e-9) * Arrays.stream(weight).sum();
         for (int i = 0; i < noise.length; i++) {
-            float lo = low.values()[i];
-            float hi = high.values()[i];
+            int at = i % PIECE;
+            if (at == 0) {
+                copy(pixels, i, piece);
+            }
+            float lo = low[i];
+            float hi = high[i];
             boolean bare = !covered.ever(i);
-            if (bare && quietWeight(pixels, i, lo, hi, weight) > enough) {
+            if (bare && quietWeight(piece, at, lo, hi, weight) > enough) {
                 noise[i] = QUIET;
                 continue;
             }
@@ -90,12 +103,19 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
             }
             for (int k = 0; k < pixels.length; k++) {
                 if (bare || counts[k]) {
-                    levels.add((int) (Math.abs(stray(pixels[k][i] & 0xff, lo, hi)) + 0.5f), weight[k]);
+                    levels.add((int) (Math.abs(stray(piece[k][at] & 0xff, lo, hi)) + 0.5f), weight[k]);
                 }
             }
             noise[i] = Math.max(QUIET, levels.quantileAndClear(COVERED));
         }
-        return new Background(middle, low, high, new Plane(width, height, noise));
+        return noise;
+    }
+
+    /** The next pixels of every sample, side by side: sixty pictures at once are more than a processor can keep up with. */
+    private static void copy(byte[][] pixels, int from, byte[][] piece) {
+        for (int k = 0; k < pixels.length; k++) {
+            System.arraycopy(pixels[k], from, piece[k], 0, Math.min(PIECE, pixels[k].length - from));
+        }
     }
 
     /** Weight of the samples that stray so little at a pixel that they are no noisier than is allowed for anyway. */
@@ -114,15 +134,21 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
     private static float[] median(byte[][] pixels, double[] weight, Covered covered) {
         WeightedLevels levels = new WeightedLevels();
         boolean[] counts = new boolean[pixels.length];
+        byte[][] piece = new byte[pixels.length][PIECE];
+        double all = Arrays.stream(weight).sum();
         float[] median = new float[pixels[0].length];
         for (int i = 0; i < median.length; i++) {
+            int at = i % PIECE;
+            if (at == 0) {
+                copy(pixels, i, piece);
+            }
             if (!covered.ever(i)) {
-                levels.addAll(pixels, i, weight);
+                levels.addAll(piece, at, weight, all);
             } else {
                 bare(i, covered, counts);
                 for (int k = 0; k < pixels.length; k++) {
                     if (counts[k]) {
-                        levels.add(pixels[k][i] & 0xff, weight[k]);
+                        levels.add(piece[k][at] & 0xff, weight[k]);
                     }
                 }
             }
@@ -143,7 +169,8 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
             middle += level / median.length;
         }
         for (int k = 0; k < pixels.length; k++) {
-            float[] gain = gain(median, null, pixels[k]);
+            byte[] sample = pixels[k];
+            float[] gain = gain(median, null, i -> sample[i] & 0xff);
             if (Math.abs((gain[0] - 1) * middle + gain[1]) > STEADY_LEVELS) {
                 byte[] level = new byte[median.length];
                 for (int i = 0; i < level.length; i++) {
@@ -177,26 +204,29 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
     /**
      * How far each pixel of a frame is from the background, in units of the noise, after the frame's overall gain and
      * offset have been taken out; darker is negative.
+     *
+     * @param pool from which the plane is taken
      */
-    public Plane difference(Luma inReference) {
-        float[] gain = gain(median.values(), noise.values(), inReference.pixels());
-        byte[] p = inReference.pixels();
-        float[] out = new float[p.length];
-        float scale = 1 / gain[0];
-        float[] level = new float[256];
-        for (int i = 0; i < level.length; i++) {
-            level[i] = (i - gain[1]) * scale;
+    Plane difference(WarpedRows inReference, PlanePool pool) {
+        float[] gain = gain(inReference);
+        Plane difference = pool.take(inReference.width(), inReference.height());
+        float[] out = difference.values();
+        float[] row = new float[inReference.width()];
+        // Row by row, so that it stays close to the processor between the steps.
+        for (int y = 0; y < inReference.height(); y++) {
+            inReference.fill(y, row);
+            int from = y * row.length;
+            System.arraycopy(row, 0, out, from, row.length);
+            level(out, from, from + row.length, gain[1], 1 / gain[0]);
+            strays(out, from, from + row.length);
         }
-        // In pieces that stay close to the processor between the two steps, of which only the second goes many pixels
-        // at a time.
-        for (int from = 0; from < out.length; from += PIECE) {
-            int to = Math.min(out.length, from + PIECE);
-            for (int i = from; i < to; i++) {
-                out[i] = level[p[i] & 0xff];
-            }
-            strays(out, from, to);
+        return difference;
+    }
+
+    private static void level(float[] values, int from, int to, float offset, float scale) {
+        for (int i = from; i < to; i++) {
+            values[i] = (values[i] - offset) * scale;
         }
-        return new Plane(median.width(), median.height(), out);
     }
 
     private void strays(float[] values, int from, int to) {
@@ -213,16 +243,22 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
         return new Background(median.cut(area), low.cut(area), high.cut(area), noise.cut(area));
     }
 
+    /** Gain and offset of a frame. */
+    private float[] gain(WarpedRows inReference) {
+        int width = inReference.width();
+        return gain(median.values(), noise.values(), i -> inReference.at(i % width, i / width));
+    }
+
     /** Least squares of frame = gain · background + offset over quiet pixels, refitted without what has moved. */
-    private static float[] gain(float[] median, float @Nullable [] noise, byte[] frame) {
-        int step = Math.max(1, frame.length / GAIN_SAMPLES);
-        int samples = (frame.length - step / 2 + step - 1) / step;
+    private static float[] gain(float[] median, float @Nullable [] noise, IntUnaryOperator frame) {
+        int step = Math.max(1, median.length / GAIN_SAMPLES);
+        int samples = (median.length - step / 2 + step - 1) / step;
         float[] behind = new float[samples];
         int[] now = new int[samples];
         float[] usual = new float[samples];
         for (int k = 0, i = step / 2; k < samples; k++, i += step) {
             behind[k] = median[i];
-            now[k] = frame[i] & 0xff;
+            now[k] = frame.applyAsInt(i);
             usual[k] = noise == null ? QUIET : noise[i];
         }
         double gain = 1;

@@ -16,11 +16,19 @@ import java.util.stream.Collectors;
  *
  * @param motion where each frame lies in the reference picture
  * @param backdrop in reference coordinates
+ * @param glimpses a few pictures, spread over the clip
  */
-public record Scene(CameraMotion motion, Backdrop backdrop) {
+public record Scene(CameraMotion motion, Backdrop backdrop, List<Glimpse> glimpses) {
 
     /** Frames kept for the background's median; memory stays constant however long the clip is. */
     private static final int MOST_SAMPLES = 60;
+
+    private static final int MOST_GLIMPSES = 32;
+
+    /** Copies the list. */
+    public Scene {
+        glimpses = List.copyOf(glimpses);
+    }
 
     /**
      * Reads the clip once.
@@ -42,7 +50,8 @@ public record Scene(CameraMotion motion, Backdrop backdrop) {
                 progress.accept((f.index() + 1.0) / info.frames());
             }
         }
-        return new Scene(camera.motion(), samples.backdrop());
+        Backdrop backdrop = samples.backdrop();
+        return new Scene(camera.motion(), backdrop, samples.glimpses(backdrop, MOST_GLIMPSES));
     }
 
     /**

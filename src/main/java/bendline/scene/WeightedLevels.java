@@ -29,8 +29,9 @@ final class WeightedLevels {
      *
      * @param samples grey values
      * @param w of each sample
+     * @param all their sum, which is always the same and slow to add up
      */
-    void addAll(byte[][] samples, int pixel, double[] w) {
+    void addAll(byte[][] samples, int pixel, double[] w, double all) {
         double[] into = weight;
         int low = lowest;
         int high = highest;
@@ -42,9 +43,7 @@ final class WeightedLevels {
         }
         lowest = low;
         highest = high;
-        for (double each : w) {
-            sum += each;
-        }
+        sum += all;
     }
 
     /** The level up to which the share of the weight lies, the mean of two where it lies just between them; 0 if empty. */

@@ -54,10 +54,11 @@ final class BlobFinder {
     /** The same outside of pixels that {@link #covered} gave. */
     List<Blob> find(Plane difference, @Nullable Fit rod, boolean[] covered) {
         boolean[] used = covered.clone();
+        float[] strength = difference.values();
         int[] stack = new int[1024];
         List<Blob> out = new ArrayList<>();
         for (int i = 0; i < used.length; i++) {
-            if (!used[i] && Math.abs(difference.values()[i]) >= STRONG) {
+            if (Math.abs(strength[i]) >= STRONG && !used[i]) {
                 Region region = new Region(difference, used, stack);
                 stack = region.flood(i);
                 boolean fits = region.count >= FEWEST_PIXELS && region.count <= LARGEST * rodPx * rodPx;

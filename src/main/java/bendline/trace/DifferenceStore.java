@@ -3,6 +3,7 @@ package bendline.trace;
 import bendline.image.Area;
 import bendline.image.PackedPlane;
 import bendline.image.Plane;
+import bendline.image.PlanePool;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
@@ -10,6 +11,8 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 
 /**
  * The difference pictures of a clip, kept in a temporary file so that a second look costs no second decoding and memory
@@ -19,9 +22,11 @@ final class DifferenceStore implements AutoCloseable {
 
     private final Path file;
     private final FileChannel channel;
-    private int width;
-    private int height;
-    private int count;
+    /** Arrays that nobody reads any more and that may be filled again. */
+    private final Queue<byte[]> spares = new ConcurrentLinkedQueue<>();
+
+    private volatile int width;
+    private volatile int height;
 
     DifferenceStore() {
         try {
@@ -33,17 +38,18 @@ final class DifferenceStore implements AutoCloseable {
         }
     }
 
-    /** Appends the next frame's plane; all must have one size. */
-    void add(PackedPlane plane) {
+    /** Keeps a frame's plane, in place of an earlier one; all must have one size. May be called by several threads. */
+    void put(int index, Plane plane) {
         width = plane.width();
         height = plane.height();
-        ByteBuffer bytes = ByteBuffer.wrap(plane.quarters());
+        byte[] quarters = spare();
+        ByteBuffer bytes = ByteBuffer.wrap(PackedPlane.of(plane, quarters).quarters());
         try {
-            long at = (long) count * width * height;
+            long at = (long) index * width * height;
             while (bytes.hasRemaining()) {
                 at += channel.write(bytes, at);
             }
-            count++;
+            spares.add(quarters);
         } catch (IOException e) {
             throw new UncheckedIOException("the folder for temporary files is full", e);
         }
@@ -51,7 +57,15 @@ final class DifferenceStore implements AutoCloseable {
 
     /** The plane of a frame. */
     Plane get(int index) {
-        return packed(index).unpacked();
+        return get(index, new PlanePool());
+    }
+
+    /** The same in a plane from a pool, to which the caller gives it back. */
+    Plane get(int index, PlanePool pool) {
+        PackedPlane packed = packed(index);
+        Plane plane = packed.unpacked(pool);
+        spares.add(packed.quarters());
+        return plane;
     }
 
     /** A part of the plane of a frame, whose corner becomes the origin. */
@@ -59,8 +73,13 @@ final class DifferenceStore implements AutoCloseable {
         return packed(index).unpacked(area);
     }
 
+    private byte[] spare() {
+        byte[] spare = spares.poll();
+        return spare == null ? new byte[width * height] : spare;
+    }
+
     private PackedPlane packed(int index) {
-        ByteBuffer bytes = ByteBuffer.allocate(width * height);
+        ByteBuffer bytes = ByteBuffer.wrap(spare());
         try {
             long at = (long) index * width * height;
             while (bytes.hasRemaining()) {

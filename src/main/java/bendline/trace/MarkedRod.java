@@ -8,7 +8,6 @@ import bendline.geometry.Homography;
 import bendline.geometry.Point;
 import bendline.image.Area;
 import bendline.image.Luma;
-import bendline.image.PackedPlane;
 import bendline.image.Plane;
 import bendline.scene.CameraMotion;
 import bendline.scene.Mark;
@@ -75,7 +74,7 @@ final class MarkedRod implements AutoCloseable {
         MarkedRod rod = new MarkedRod(info, motion, needed(info, motion, marks));
         try (LumaReader reader = footage.lumas()) {
             for (Frame f = reader.next(); f != null; f = reader.next()) {
-                rod.store.add(PackedPlane.of(inUnits(f.luma(), rod.area)));
+                rod.store.put(f.index(), inUnits(f.luma(), rod.area));
                 reader.giveBack(f);
                 progress.accept((f.index() + 1.0) / info.frames());
             }

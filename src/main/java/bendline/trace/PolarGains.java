@@ -14,6 +14,12 @@ final class PolarGains {
     private static final double[] WIDTHS_PX = {2.5, 5, 10, 20, 40};
     /** Differences beyond this count no more, noise units. */
     private static final float MOST = 30;
+    /**
+     * Added and taken off again, it leaves a value rounded to a 256th. Sums round a ring are whole numbers of these, which floats
+     * hold exactly: cells that tell the same come out the same to the last bit, or rounding would choose among curves.
+     */
+    private static final float TO_FRACTIONS = 3 << 14;
+
     /** Cells beyond either end of a ring that the widest ridge there looks at. */
     private static final int ROUND = DIRECTIONS / 4;
 
@@ -37,18 +43,13 @@ final class PolarGains {
     /** By ring and direction, strength times pixels. */
     static float[][] of(Plane difference, Point pivot, double[] radii) {
         float[][] out = new float[radii.length][DIRECTIONS];
-        float[] ring = new float[DIRECTIONS];
-        // Cells that tell the same must come out the same to the last bit, or rounding would choose among curves: so
-        // with doubles.
-        double[] sum = new double[DIRECTIONS + 2 * ROUND + 1];
-        double[] best = new double[DIRECTIONS];
+        float[] sum = new float[DIRECTIONS + 2 * ROUND + 1];
+        Flanks flanks = new Flanks();
         for (int k = 0; k < radii.length; k++) {
-            sample(difference, pivot, radii[k], ring);
-            sum(ring, sum);
-            ridge(sum, radii[k], best);
-            for (int c = 0; c < DIRECTIONS; c++) {
-                out[k][c] = (float) best[c];
-            }
+            // Until the ridges are known, the row holds the ring itself.
+            sample(difference, pivot, radii[k], out[k]);
+            sum(out[k], sum);
+            flanks.ridge(sum, radii[k], out[k]);
         }
         worth(out, radii);
         return out;
@@ -60,47 +61,75 @@ final class PolarGains {
         for (int c = 0; c < DIRECTIONS; c++) {
             float v = difference.sample(x + radius * COS[c], y + radius * SIN[c]);
             // What is no number compares with nothing.
-            ring[c] = v >= -MOST ? v > MOST ? MOST : v : v < 0 ? -MOST : 0;
+            float level = v >= -MOST ? v > MOST ? MOST : v : v < 0 ? -MOST : 0;
+            ring[c] = level + TO_FRACTIONS - TO_FRACTIONS;
         }
     }
 
     /** Running sum round a ring, which begins {@link #ROUND} cells early and ends as many late. */
-    private static void sum(float[] ring, double[] sum) {
+    private static void sum(float[] ring, float[] sum) {
+        float so = 0;
         int at = DIRECTIONS - ROUND;
         for (int i = 1; i < sum.length; i++) {
-            sum[i] = sum[i - 1] + ring[at];
+            so += ring[at];
+            sum[i] = so;
             at = at + 1 == DIRECTIONS ? 0 : at + 1;
         }
     }
 
-    /** Ridge strength across a ring. */
-    private static void ridge(double[] sum, double radius, double[] best) {
-        double columnPx = radius * STEP_RAD;
-        double rowPx = radius * (RATIO - 1);
-        Arrays.fill(best, 0);
-        int lastHalf = -1;
-        for (double width : WIDTHS_PX) {
-            int half = (int) Math.round(width / columnPx / 2);
-            if (half == lastHalf || 4 * half > DIRECTIONS / 4 || width > Blur.widest(radius)) {
-                continue;
-            }
-            lastHalf = half;
-            int core = 2 * half + 1;
-            ridge(sum, half, Math.sqrt(core * columnPx * Math.min(4, rowPx)), best);
-        }
-    }
+    /**
+     * What lies in a ridge and beside it, in every direction. Only loops that go straight through arrays of their own are made to go
+     * many cells at a time; so running sums from elsewhere round the ring are copied.
+     */
+    private static final class Flanks {
 
-    private static void ridge(double[] sum, int half, double weight, double[] best) {
-        int core = 2 * half + 1;
-        int gap = half + Math.max(1, half / 2);
-        int flank = Math.max(2, 2 * half);
-        int far = gap + flank;
-        for (int c = 0; c < DIRECTIONS; c++) {
-            int at = ROUND + c;
-            double in = (sum[at + half + 1] - sum[at - half]) / core;
-            double a = in - (sum[at - gap] - sum[at - far]) / flank;
-            double b = in - (sum[at + 1 + far] - sum[at + 1 + gap]) / flank;
-            best[c] = Math.max(best[c], weight * Strip.lesserStep(a, b));
+        private final float[] in = new float[DIRECTIONS];
+        private final float[] left = new float[DIRECTIONS];
+        private final float[] right = new float[DIRECTIONS];
+        private final float[] room = new float[DIRECTIONS];
+
+        /** Ridge strength across a ring. */
+        void ridge(float[] sum, double radius, float[] best) {
+            double columnPx = radius * STEP_RAD;
+            double rowPx = radius * (RATIO - 1);
+            Arrays.fill(best, 0);
+            int lastHalf = -1;
+            for (double width : WIDTHS_PX) {
+                int half = (int) Math.round(width / columnPx / 2);
+                if (half == lastHalf || 4 * half > DIRECTIONS / 4 || width > Blur.widest(radius)) {
+                    continue;
+                }
+                lastHalf = half;
+                int core = 2 * half + 1;
+                int gap = half + Math.max(1, half / 2);
+                int flank = Math.max(2, 2 * half);
+                int far = gap + flank;
+                mean(sum, -half, half + 1, in);
+                mean(sum, -far, -gap, left);
+                mean(sum, 1 + gap, 1 + far, right);
+                better(in, left, right, (float) Math.sqrt(core * columnPx * Math.min(4, rowPx)), best);
+            }
+        }
+
+        /** Mean of the cells between two places, counted from each cell. */
+        private void mean(float[] sum, int from, int to, float[] out) {
+            System.arraycopy(sum, ROUND + to, out, 0, DIRECTIONS);
+            System.arraycopy(sum, ROUND + from, room, 0, DIRECTIONS);
+            difference(out, room, 1f / (to - from));
+        }
+
+        private static void difference(float[] out, float[] less, float share) {
+            for (int c = 0; c < DIRECTIONS; c++) {
+                out[c] = (out[c] - less[c]) * share;
+            }
+        }
+
+        private static void better(float[] in, float[] left, float[] right, float weight, float[] best) {
+            for (int c = 0; c < DIRECTIONS; c++) {
+                float a = in[c] - left[c];
+                float b = in[c] - right[c];
+                best[c] = Math.max(best[c], weight * Math.max(Math.min(a, b), -Math.max(a, b)));
+            }
         }
     }
 

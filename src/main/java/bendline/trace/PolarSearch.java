@@ -36,7 +36,7 @@ final class PolarSearch {
     private final double[] radii;
     private final int firstRowsFree;
     /** Tables of searches that are done, to be written over: they are large. */
-    private final Queue<float[][]> spares = new ConcurrentLinkedQueue<>();
+    private final Queue<float[][][]> spares = new ConcurrentLinkedQueue<>();
 
     /**
      * @param innerPx radius at which curves may start, pixels
@@ -62,13 +62,16 @@ final class PolarSearch {
     /** The best distinct curves, best first. */
     List<Candidate> find(Plane difference, Point pivot, int count) {
         float[][] gain = PolarGains.of(difference, pivot, radii);
-        float[][] spare = spares.poll();
-        float[][] total = spare == null ? new float[radii.length][SLOPES * DIRECTIONS] : spare;
+        float[][][] spare = spares.poll();
+        float[][][] total = spare == null ? new float[radii.length][SLOPES][DIRECTIONS] : spare;
         float[] bestAt = new float[DIRECTIONS];
         int[] rowOf = new int[DIRECTIONS];
+        float[] room = new float[DIRECTIONS];
         for (int k = 0; k < radii.length; k++) {
-            advance(gain[k], k == 0 ? null : total[k - 1], total[k], start(k));
-            noteEnds(k, total[k], bestAt, rowOf);
+            for (int s = 0; s < SLOPES; s++) {
+                advance(gain[k], k == 0 ? null : total[k - 1], total[k][s], start(k), s, room);
+            }
+            noteEnds(k, total[k], room, bestAt, rowOf);
         }
         int[] ends = IntStream.range(0, DIRECTIONS)
                 .filter(c -> bestAt[c] > 0)
@@ -98,13 +101,10 @@ final class PolarSearch {
     }
 
     /** For each direction the best that any curve has gathered when it ends there, and in which row. */
-    private static void noteEnds(int k, float[] total, float[] bestAt, int[] rowOf) {
-        float[] here = Arrays.copyOf(total, DIRECTIONS);
+    private static void noteEnds(int k, float[][] total, float[] here, float[] bestAt, int[] rowOf) {
+        System.arraycopy(total[0], 0, here, 0, DIRECTIONS);
         for (int s = 1; s < SLOPES; s++) {
-            int at = s * DIRECTIONS;
-            for (int c = 0; c < DIRECTIONS; c++) {
-                here[c] = Math.max(here[c], total[at + c]);
-            }
+            atLeast(here, total[s]);
         }
         for (int c = 0; c < DIRECTIONS; c++) {
             if (here[c] > bestAt[c]) {
@@ -114,35 +114,44 @@ final class PolarSearch {
         }
     }
 
-    /** One row outwards. Slope by slope, so that neighbours in memory are neighbours in direction. */
-    private static void advance(float[] gain, float @Nullable [] before, float[] now, float start) {
-        for (int s = 0; s < SLOPES; s++) {
-            if (before == null) {
-                System.arraycopy(gain, 0, now, s * DIRECTIONS, DIRECTIONS);
-                continue;
-            }
-            int shift = s - MOST_SHIFT;
-            int wrapped = Math.floorMod(shift, DIRECTIONS);
-            // The circle of directions is cut where the shifted one begins anew.
-            extend(gain, before, now, start, s, wrapped, DIRECTIONS, -wrapped);
-            extend(gain, before, now, start, s, 0, wrapped, DIRECTIONS - wrapped);
+    private static void atLeast(float[] out, float[] other) {
+        for (int c = 0; c < DIRECTIONS; c++) {
+            out[c] = Math.max(out[c], other[c]);
         }
     }
 
-    private static void extend(
-            float[] gain, float[] before, float[] now, float start, int s, int from, int to, int back) {
-        int same = s * DIRECTIONS;
-        int lower = Math.max(0, s - 1) * DIRECTIONS;
-        int upper = Math.min(SLOPES - 1, s + 1) * DIRECTIONS;
-        for (int c = from; c < to; c++) {
-            int p = c + back;
-            float bent = Math.max(before[lower + p], before[upper + p]) - BEND_PRICE;
-            now[same + c] = Math.max(start, Math.max(bent, before[same + p])) + gain[c];
+    /**
+     * One row outwards with one slope. Only loops that go straight through arrays of their own are made to go many cells at a time;
+     * so the circle of directions is turned by copying.
+     */
+    private static void advance(
+            float[] gain, float @Nullable [][] before, float[] now, float start, int s, float[] room) {
+        if (before == null) {
+            System.arraycopy(gain, 0, now, 0, DIRECTIONS);
+            return;
+        }
+        best(before[Math.max(0, s - 1)], before[s], before[Math.min(SLOPES - 1, s + 1)], room);
+        int shift = Math.floorMod(s - MOST_SHIFT, DIRECTIONS);
+        System.arraycopy(room, 0, now, shift, DIRECTIONS - shift);
+        System.arraycopy(room, DIRECTIONS - shift, now, 0, shift);
+        extend(gain, now, start);
+    }
+
+    /** The best way into each cell: with the same slope or, at a price, from the next. */
+    private static void best(float[] lower, float[] same, float[] upper, float[] out) {
+        for (int c = 0; c < DIRECTIONS; c++) {
+            out[c] = Math.max(Math.max(lower[c], upper[c]) - BEND_PRICE, same[c]);
+        }
+    }
+
+    private static void extend(float[] gain, float[] now, float start) {
+        for (int c = 0; c < DIRECTIONS; c++) {
+            now[c] = Math.max(start, now[c]) + gain[c];
         }
     }
 
     /** Columns of the best path into an end, by row; −1 below its start. */
-    private int[] trace(int column, int row, float[][] total) {
+    private int[] trace(int column, int row, float[][][] total) {
         int[] columns = new int[row + 1];
         Arrays.fill(columns, -1);
         int c = column;
@@ -158,20 +167,20 @@ final class PolarSearch {
         return columns;
     }
 
-    private static int steepest(float[] total, int c) {
+    private static int steepest(float[][] total, int c) {
         int best = 0;
         for (int s = 1; s < SLOPES; s++) {
-            best = total[s * DIRECTIONS + c] > total[best * DIRECTIONS + c] ? s : best;
+            best = total[s][c] > total[best][c] ? s : best;
         }
         return best;
     }
 
     /** The slope with which the best path came into a cell; −1 where it began in the next row. */
-    private static int cameFrom(float[] before, int c, int slope, float start) {
+    private static int cameFrom(float[][] before, int c, int slope, float start) {
         float best = start;
         int where = -1;
         for (int q = Math.max(0, slope - 1); q <= Math.min(SLOPES - 1, slope + 1); q++) {
-            float t = before[q * DIRECTIONS + c] - (q == slope ? 0 : BEND_PRICE);
+            float t = before[q][c] - (q == slope ? 0 : BEND_PRICE);
             if (t > best) {
                 best = t;
                 where = q;

@@ -4,28 +4,28 @@ import bendline.footage.ClipInfo;
 import bendline.footage.Footage;
 import bendline.footage.Frame;
 import bendline.footage.LumaReader;
+import bendline.geometry.Homography;
 import bendline.geometry.Point;
 import bendline.image.Area;
-import bendline.image.PackedPlane;
 import bendline.image.Plane;
+import bendline.image.PlanePool;
 import bendline.scene.Backdrop;
 import bendline.scene.Cover;
 import bendline.scene.Scene;
 import bendline.scene.Setup;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
 import java.util.function.IntPredicate;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Follows grip, blank, tip and rig through a clip; see the package description for how. */
 public final class RodTracker {
-
-    /** Frames, spread over the clip, from which pivot and length are learnt. */
-    private static final int SCOUT_FRAMES = 32;
 
     /** Curves looked for in a frame, and how many of them are fitted. */
     private static final int CANDIDATES = 5;
@@ -41,16 +41,22 @@ public final class RodTracker {
     /** How far from the pivot the rig is looked for, in visible lengths. */
     private static final double RIG_REACH = 1.6;
 
+    /** Frames a second of the clip, and in all, that are looked at before it is decided whether a better background is needed. */
+    private static final double FIRST_LOOKS_PER_SECOND = 20;
+
+    private static final int FEWEST_FIRST_LOOKS = 60;
+
     /** Frames held at once: enough for every processor to have some while memory stays small. */
     private static final int BATCH = Math.min(16, 4 * Runtime.getRuntime().availableProcessors());
 
     /**
-     * A frame and what was found in it.
+     * What was learnt of the rod from a few frames.
      *
-     * @param look likely blanks
-     * @param difference from what lies behind, noise units
+     * @param near about where the hands are, pixels of the area
+     * @param length how long it looks
+     * @param area that it stays in, with its rig
      */
-    private record Shown(Look look, PackedPlane difference) {}
+    private record Rod(Point near, RodLength.Estimate length, Area area) {}
 
     private final Footage footage;
     private final ClipInfo info;
@@ -115,23 +121,46 @@ public final class RodTracker {
         Area area = around(pivot, RIG_REACH * length.freePx());
         Point origin = new Point(area.left(), area.top());
         Point near = pivot.minus(origin);
-        List<Cover> covers;
+        Rod rod = new Rod(near, length, area);
         DifferenceStore store = new DifferenceStore();
         try {
-            List<Look> looks = look(scene.backdrop(), near, length, area, store, 0.4, 0.65);
-            covers = Uncovered.needed(looks) ? Uncovered.covers(looks, length, origin) : List.of();
+            int step = step(info);
+            List<Look> looks = look(scene.backdrop(), rod, t -> t % step == 0, store, 0.4, 0.5);
+            List<Cover> covers = covers(looks, step, length, origin);
+            if (covers.isEmpty() && step > 1) {
+                List<Look> others = look(scene.backdrop(), rod, t -> t % step != 0, store, 0.5, 0.65);
+                looks = inOrder(looks, others);
+                covers = covers(looks, 1, length, origin);
+            }
             if (!covers.isEmpty()) {
                 Backdrop behind = scene.behind(footage, info, covers, share -> progress.accept(0.65 + 0.05 * share));
-                store.close();
-                store = new DifferenceStore();
-                looks = look(behind, near, length, area, store, 0.7, 0.9);
+                looks = look(behind, rod, t -> true, store, 0.7, 0.9);
             }
+            looks = chosen(looks, 1, length);
             Paint paint = Paint.of(looks, length.freePx());
             return followed(paint.shown(looks), near, paint.with(length, looks), origin, store);
         } catch (RuntimeException e) {
             store.close();
             throw e;
         }
+    }
+
+    /** Every so manieth frame is enough to tell whether a better background is needed, and what it is made of. */
+    static int step(ClipInfo info) {
+        int bySeconds = (int) Math.round(1 / (FIRST_LOOKS_PER_SECOND * info.medianStepSeconds()));
+        return Math.max(1, Math.min(bySeconds, info.frames() / FEWEST_FIRST_LOOKS));
+    }
+
+    private static List<Look> inOrder(List<Look> some, List<Look> others) {
+        return Stream.concat(some.stream(), others.stream())
+                .sorted(Comparator.comparingDouble(Look::seconds))
+                .toList();
+    }
+
+    /** What a better background is made of, where one is needed and there is enough. */
+    private List<Cover> covers(List<Look> looks, int step, RodLength.Estimate length, Point origin) {
+        List<Look> first = chosen(looks, step, length);
+        return Uncovered.needed(first) ? Uncovered.covers(first, step, length, origin) : List.of();
     }
 
     private Followed followed(
@@ -160,18 +189,7 @@ public final class RodTracker {
 
     private Scouts scouts() {
         Scouts out = new Scouts(info.width(), info.height());
-        int step = Math.max(1, info.frames() / SCOUT_FRAMES);
-        Area whole = new Area(0, 0, info.width(), info.height());
-        eachBatch(
-                frame -> frame % step == step / 2,
-                0.3,
-                0.4,
-                batch -> batch.parallelStream()
-                        .map(f -> new Shown(
-                                new Look(f.seconds(), List.of(), null),
-                                PackedPlane.of(difference(scene.backdrop(), f, whole))))
-                        .toList()
-                        .forEach(shown -> out.add(shown.look().seconds(), shown.difference())));
+        scene.glimpses().forEach(out::add);
         return out;
     }
 
@@ -189,34 +207,35 @@ public final class RodTracker {
     }
 
     private List<Look> look(
-            Backdrop whole,
-            Point pivot,
-            RodLength.Estimate rod,
-            Area area,
-            DifferenceStore store,
-            double from,
-            double to) {
-        PolarSearch search = new PolarSearch(0.055 * info.height(), REACH * rod.freePx());
-        BlankFitter fitter = new BlankFitter(info.height(), pivot, rod.freePx());
-        Backdrop backdrop = whole.cut(area);
+            Backdrop whole, Rod rod, IntPredicate wanted, DifferenceStore store, double from, double to) {
+        PolarSearch search =
+                new PolarSearch(0.055 * info.height(), REACH * rod.length().freePx());
+        BlankFitter fitter =
+                new BlankFitter(info.height(), rod.near(), rod.length().freePx());
+        Backdrop backdrop = whole.cut(rod.area());
+        PlanePool pool = new PlanePool();
         List<Look> looks = new ArrayList<>();
         eachBatch(
-                frame -> true,
+                wanted,
                 from,
                 to,
                 batch -> batch.parallelStream()
                         .map(frame -> {
-                            Plane plane = difference(backdrop, frame, area);
-                            List<Fit> fits = fits(plane, search, fitter, pivot, rod);
-                            return new Shown(new Look(frame.seconds(), fits, null), PackedPlane.of(plane));
+                            Homography map = scene.motion().toReference().get(frame.index());
+                            Plane plane = backdrop.difference(frame, map, rod.area(), pool);
+                            List<Fit> fits = fits(plane, search, fitter, rod.near(), rod.length());
+                            store.put(frame.index(), plane);
+                            pool.giveBack(plane);
+                            return new Look(frame.seconds(), fits, null);
                         })
-                        .toList()
-                        .forEach(shown -> {
-                            store.add(shown.difference());
-                            looks.add(shown.look());
-                        }));
+                        .forEachOrdered(looks::add));
+        return looks;
+    }
+
+    /** @param step frames from one look to the next, which the rod may have moved on by */
+    private List<Look> chosen(List<Look> looks, int step, RodLength.Estimate length) {
         List<List<Fit>> choices = looks.stream().map(Look::choices).toList();
-        @Nullable Fit[] path = new PathChooser(choices, info.height(), rod.freePx()).choose(choices);
+        @Nullable Fit[] path = new PathChooser(choices, (double) step * info.height(), length.freePx()).choose(choices);
         List<Look> out = new ArrayList<>();
         for (int i = 0; i < looks.size(); i++) {
             out.add(looks.get(i).with(Confidence.sure(path[i]) ? path[i] : null));
@@ -243,13 +262,15 @@ public final class RodTracker {
         Regained regained = regained(pivot, rod, store);
         List<Look> steady = Confidence.withoutOutliers(looks);
         List<Look> out = new ArrayList<>();
+        PlanePool pool = new PlanePool();
         for (int t = 0; t < steady.size(); t++) {
-            Plane plane = store.get(t);
+            Plane plane = store.get(t, pool);
             Look look = steady.get(t);
             if (look.chosen() == null) {
                 look = look.with(regained.at(t, steady));
             }
             rigs.add(plane, look.chosen());
+            pool.giveBack(plane);
             out.add(look);
             progress.accept(0.9 + 0.1 * (t + 1) / steady.size());
         }
@@ -277,9 +298,5 @@ public final class RodTracker {
         if (!batch.isEmpty()) {
             use.accept(batch);
         }
-    }
-
-    private Plane difference(Backdrop backdrop, Frame frame, Area area) {
-        return backdrop.difference(frame, scene.motion().toReference().get(frame.index()), area);
     }
 }

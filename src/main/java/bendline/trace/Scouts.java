@@ -2,9 +2,10 @@ package bendline.trace;
 
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
-import bendline.image.PackedPlane;
 import bendline.image.Plane;
+import bendline.image.PlanePool;
 import bendline.scene.CameraMotion;
+import bendline.scene.Glimpse;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -28,19 +29,12 @@ final class Scouts {
     /** A curve that ends so near to the edge of the picture may go on outside, shares of the height. */
     private static final double EDGE = 0.012;
 
-    /**
-     * One picture.
-     *
-     * @param seconds clip time
-     * @param difference from the background, noise units
-     */
-    private record Scout(double seconds, PackedPlane difference) {}
-
     private final int width;
     private final int height;
-    private final List<Scout> scouts = new ArrayList<>();
+    private final List<Glimpse> scouts = new ArrayList<>();
     private final Map<Point, List<Optional<Polyline>>> seenFrom = new HashMap<>();
     private final PolarSearch search;
+    private final PlanePool pool = new PlanePool();
 
     /** For pictures of one size, pixels. */
     Scouts(int width, int height) {
@@ -49,8 +43,8 @@ final class Scouts {
         search = new PolarSearch(0.055 * height, width >= height ? 0.8 * height : 0.6 * height);
     }
 
-    void add(double seconds, PackedPlane difference) {
-        scouts.add(new Scout(seconds, difference));
+    void add(Glimpse scout) {
+        scouts.add(scout);
         seenFrom.clear();
     }
 
@@ -61,8 +55,10 @@ final class Scouts {
     /** Where moving lines meet, the likeliest first. */
     List<Point> pivots() {
         PivotFinder finder = new PivotFinder(width, height, 0.5 * height);
-        for (Scout scout : scouts) {
-            finder.add(scout.difference().unpacked());
+        for (Glimpse scout : scouts) {
+            Plane plane = scout.difference().unpacked(pool);
+            finder.add(plane);
+            pool.giveBack(plane);
         }
         return finder.best(PLACES);
     }
@@ -116,16 +112,15 @@ final class Scouts {
                         .toList());
     }
 
-    private @Nullable Polyline curve(Scout scout, Point pivot) {
+    private @Nullable Polyline curve(Glimpse scout, Point pivot) {
         BlankFitter fitter = new BlankFitter(height, pivot, Double.NaN);
-        Plane plane = scout.difference().unpacked();
+        Plane plane = scout.difference().unpacked(pool);
+        Fit fit = null;
         for (PolarSearch.Candidate c : search.find(plane, pivot, 1)) {
-            Fit fit = underground(c.curve()) ? null : fitter.fit(plane, c.curve(), 14, 9, 6);
-            if (fit != null) {
-                return fit.line();
-            }
+            fit = underground(c.curve()) ? null : fitter.fit(plane, c.curve(), 14, 9, 6);
         }
-        return null;
+        pool.giveBack(plane);
+        return fit == null ? null : fit.line();
     }
 
     /** Whether a curve leads so steeply down that a rod held at chest height would be in the ground: a leg does. */

@@ -39,8 +39,13 @@ final class Uncovered {
         return found < GOOD * looks.size();
     }
 
-    /** At most {@link #MOST} frames, none if the rod was not seen in enough directions. */
-    static List<Cover> covers(List<Look> looks, RodLength.Estimate rod, Point origin) {
+    /**
+     * At most {@link #MOST} frames, none if the rod was not seen in enough directions.
+     *
+     * @param looks at every so manieth frame, from the first on
+     * @param step frames from one look to the next
+     */
+    static List<Cover> covers(List<Look> looks, int step, RodLength.Estimate rod, Point origin) {
         TreeMap<Integer, List<Integer>> sectors = new TreeMap<>();
         for (int t = 0; t < looks.size(); t++) {
             Fit fit = looks.get(t).chosen();
@@ -59,16 +64,16 @@ final class Uncovered {
             int n = Math.min(each, frames.size());
             for (int k = 0; k < n; k++) {
                 int t = frames.get((int) ((k + 0.5) * frames.size() / n));
-                out.add(cover(t, looks.get(t).chosen(), rod, origin));
+                out.add(cover(t * step, looks.get(t).chosen(), rod, origin));
             }
         }
         return out.size() < FEWEST ? List.of() : out;
     }
 
-    private static Cover cover(int t, Fit fit, RodLength.Estimate rod, Point origin) {
+    private static Cover cover(int frame, Fit fit, RodLength.Estimate rod, Point origin) {
         Polyline whole = ToTheHand.drawn(
                 fit.line(), Math.max(rod.along(fit.line()), fit.line().length()), POINTS);
         Polyline longer = whole.cut(whole.length() + fit.hiddenPx() + BEYOND * rod.freePx());
-        return new Cover(t, longer.map(origin::plus), BESIDE_PX + 0.5 * fit.blurPx());
+        return new Cover(frame, longer.map(origin::plus), BESIDE_PX + 0.5 * fit.blurPx());
     }
 }

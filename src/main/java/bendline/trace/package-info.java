@@ -13,8 +13,8 @@
  *       over radius, direction and slope; each is straightened into a strip and fitted to sub-pixel accuracy.
  *   <li>One curve a frame is chosen over all frames at once; curves that show gaps, kink for one frame or lead into the
  *       ground are dropped and looked for again where their neighbours in time say.
- *   <li>Where the rod was missed in some frames, the background is made anew from frames in which it was surely found
- *       elsewhere, and all frames are looked at again ({@link bendline.trace.Uncovered}): a rod that waits in one place for most
+ *   <li>Where the rod was missed in some of the frames looked at first, every third or so, the background is made anew from frames
+ *       in which it was surely found elsewhere, and all frames are looked at ({@link bendline.trace.Uncovered}): a rod that waits in one place for most
  *       of a clip is else part of the background there.
  *   <li>The tip is where the blank ends on its own line; the rod's one length and the hands' smooth way put back tips that
  *       were cut short, and tell which are hidden ({@link bendline.trace.HiddenTips}, {@link bendline.trace.TipAnchor}).

@@ -7,7 +7,6 @@ import bendline.footage.SlowMotion;
 import bendline.geometry.Homography;
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
-import bendline.image.PackedPlane;
 import bendline.image.Plane;
 import bendline.scene.CameraMotion;
 import bendline.scene.Mark;
@@ -175,7 +174,7 @@ class CorrectorTest {
                 .forEach(t -> rigs.add(planes.get(t), looks.get(t).chosen()));
         Point rig = new Point(300.5, 200.25);
         try (DifferenceStore store = new DifferenceStore()) {
-            planes.forEach(p -> store.add(PackedPlane.of(p)));
+            IntStream.range(0, FRAMES).forEach(t -> store.put(t, planes.get(t)));
             Followed followed = new Followed(
                     info, still, looks, looks, java.util.Map.of(), rigs, ROD, HAND, new Point(0, 0), store, null);
             Trace trace = followed.trace(List.of(

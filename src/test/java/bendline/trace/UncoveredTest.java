@@ -8,6 +8,7 @@ import bendline.scene.Cover;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class UncoveredTest {
@@ -38,7 +39,7 @@ class UncoveredTest {
 
     @Test
     void aRodThatWaitsIsElsewhereInMostOfTheFramesAsked() {
-        List<Cover> covers = Uncovered.covers(swing(), ROD, new Point(0, 0));
+        List<Cover> covers = Uncovered.covers(swing(), 1, ROD, new Point(0, 0));
         assertThat(covers).hasSizeBetween(24, 60);
         Point onTheWaitingRod = HANDS.plus(new Point(0.5, -Math.sqrt(0.75)).times(200));
         long over = covers.stream()
@@ -49,8 +50,20 @@ class UncoveredTest {
     }
 
     @Test
+    void everyThirdFrameIsEnoughAndCountedAsInTheClip() {
+        List<Look> thirds =
+                IntStream.range(0, 170).mapToObj(k -> swing().get(3 * k)).toList();
+        List<Cover> covers = Uncovered.covers(thirds, 3, ROD, new Point(0, 0));
+        assertThat(covers).hasSizeGreaterThanOrEqualTo(24).allSatisfy(c -> {
+            assertThat(c.frame() % 3).isZero();
+            Point tip = swing().get(c.frame()).chosen().line().last();
+            assertThat(c.line().distanceTo(tip)).isLessThan(c.halfWidthPx());
+        });
+    }
+
+    @Test
     void aRodSeenInFewDirectionsTellsNothingOfWhatIsBehindIt() {
-        assertThat(Uncovered.covers(swing().subList(0, 420), ROD, new Point(0, 0)))
+        assertThat(Uncovered.covers(swing().subList(0, 420), 1, ROD, new Point(0, 0)))
                 .isEmpty();
     }
 
