@@ -11,8 +11,6 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntFunction;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -82,18 +80,22 @@ record Regained(IntFunction<Plane> planes, BlankFitter fitter, Point pivot, RodL
         return beside < allowed && slid < allowed + SLIDES * fit.alongSdPx();
     }
 
-    /** The same looks with curves in frames that had none. */
+    /**
+     * The same looks with curves in frames that had none, and with whole ones where the tip was hidden in the one that was taken but
+     * another shows it where it should be.
+     */
     List<Look> filled(List<Look> looks) {
+        List<Look> whole = looks.stream().map(Regained::withHidden).toList();
         List<Look> out = new ArrayList<>(looks);
+        Set<Integer> anew = new TreeSet<>();
         for (int t = 0; t < out.size(); t++) {
-            if (looks.get(t).chosen() == null) {
-                out.set(t, looks.get(t).with(at(t, looks)));
+            Fit before = looks.get(t).chosen();
+            Fit fit = before == null || before.hiddenPx() > 0 ? at(t, whole) : null;
+            if (fit != null && (before == null || Confidence.sure(fit))) {
+                out.set(t, looks.get(t).with(fit));
+                anew.add(t);
             }
         }
-        Set<Integer> anew = IntStream.range(0, out.size())
-                .filter(t -> looks.get(t).chosen() == null && out.get(t).chosen() != null)
-                .boxed()
-                .collect(Collectors.toCollection(TreeSet::new));
         for (int t : kinked(out, anew)) {
             Fit fit = Objects.requireNonNull(out.get(t).chosen());
             out.set(t, looks.get(t).with(fit.clearOfHand(CLEAR_OF_KINKS * rod.along(fit.line()))));
@@ -104,6 +106,14 @@ record Regained(IntFunction<Plane> planes, BlankFitter fitter, Point pivot, RodL
         List<Look> steady = TipAnchor.steadied(out, rod);
         anew.forEach(t -> out.set(t, steady.get(t)));
         return out;
+    }
+
+    /** With what is hidden drawn on, for its neighbours to go by. */
+    private static Look withHidden(Look look) {
+        Fit fit = look.chosen();
+        return fit == null || fit.hiddenPx() == 0
+                ? look
+                : look.with(fit.withTip(FaintEnd.longer(fit.line(), fit.hiddenPx()), fit.alongSdPx()));
     }
 
     private List<Integer> kinked(List<Look> looks, Set<Integer> frames) {
