@@ -14,8 +14,8 @@ import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Frames without a curve that is sure by itself are asked again where their neighbours in time say the blank should be: there much
- * less will do, be it one of the curves that were found in the first place or one that is looked for anew.
+ * Frames without a curve that is sure by itself, or whose curve is cut short, are asked again where their neighbours in time say the
+ * blank should be: there much less will do, be it one of the curves that were found in the first place or one that is looked for anew.
  *
  * @param planes a frame's difference from what lies behind, noise units
  * @param fitter for the same planes
@@ -37,6 +37,9 @@ record Regained(IntFunction<Plane> planes, BlankFitter fitter, Point pivot, RodL
     private static final double MORE = 0.15;
 
     private static final double SLIDES = 2;
+
+    /** Frames that were regained tell more of those beside them. */
+    private static final int ROUNDS = 2;
 
     /** How much of a curve that kinks near the hand is left, shares of the rod. */
     private static final double CLEAR_OF_KINKS = 0.7;
@@ -85,6 +88,14 @@ record Regained(IntFunction<Plane> planes, BlankFitter fitter, Point pivot, RodL
      * another shows it where it should be.
      */
     List<Look> filled(List<Look> looks) {
+        List<Look> out = looks;
+        for (int round = 0; round < ROUNDS; round++) {
+            out = filledOnce(out);
+        }
+        return out;
+    }
+
+    private List<Look> filledOnce(List<Look> looks) {
         List<Look> whole = looks.stream().map(Regained::withHidden).toList();
         List<Look> out = new ArrayList<>(looks);
         Set<Integer> anew = new TreeSet<>();

@@ -102,4 +102,19 @@ class RegainedTest {
     private static org.assertj.core.data.Offset<Double> offset() {
         return org.assertj.core.data.Offset.offset(0.02);
     }
+
+    /** Its tip was hidden in the curve that was taken, while another that was found shows it. */
+    @Test
+    void aWholeCurveReplacesOneWithoutItsTip() {
+        Fit cut = fit(60, FREE - 60, 2).withHidden(60);
+        Fit whole = fit(60.3, FREE - 1, 2);
+        List<Look> looks = looks(List.of(cut, whole));
+        looks.set(DOUBTFUL, looks.get(DOUBTFUL).with(cut));
+        assertThat(regained(NOTHING).filled(looks).get(DOUBTFUL).chosen())
+                .extracting(f -> f.line().last())
+                .isEqualTo(whole.line().last());
+        List<Look> alone = looks(List.of(cut));
+        alone.set(DOUBTFUL, alone.get(DOUBTFUL).with(cut));
+        assertThat(regained(NOTHING).filled(alone).get(DOUBTFUL).chosen()).isSameAs(cut);
+    }
 }
