@@ -1,6 +1,5 @@
 package bendline.trace;
 
-import bendline.geometry.Angles;
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
 import bendline.trace.BlankFitter.Fit;
@@ -9,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Tells where the outer blank is lost in a background of its own look although a long line is seen, as the handle behind the
@@ -22,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 final class HiddenTips {
 
     /** Steps in which the missing part is told, free lengths. */
-    private static final double STEP = 0.012;
+    static final double STEP = 0.012;
 
     /** Most of the blank that can be missing, free lengths. */
     private static final double MOST = 0.45;
@@ -31,7 +29,7 @@ final class HiddenTips {
     private static final double RUNS_ON = 0.35;
 
     /** Less than this is left to the smoothing of tips in time, free lengths. */
-    private static final double TOO_LITTLE = 0.025;
+    static final double TOO_LITTLE = 0.025;
 
     /** A hand on a rod of 3 m moves at up to 4 m/s in a cast and mostly at less than 1: usual speed, free lengths a second. */
     private static final double HAND_SPEED = 0.7;
@@ -53,37 +51,10 @@ final class HiddenTips {
     /** Most that such a hand speaks against a place, units of log-likelihood: now and then it is another hand, or an elbow. */
     private static final double MOST_OF_A_HAND = 3;
 
-    /**
-     * What the rarer and the likelier of a missing piece and one too much cost a frame, however long it is; units of
-     * log-likelihood.
-     */
-    private static final double RARE = 2;
-
-    private static final double USUAL = 0.7;
-
-    /** What it costs a frame that a faint end is the rod's. */
-    private static final double IF_FAINT = 0.35;
-
-    /** Most of the blank that shows so faintly beyond a curve's end, free lengths, and what it costs a frame that it is not the rod's. */
-    private static final double LONGEST_FAINT = 0.25;
-
-    private static final double IF_LINE = 1;
-
     /** How much less likely than at its likeliest an end is that is still taken for seen, and what it is uncertain by, steps. */
     private static final double AS_SEEN = 2;
 
     private static final double FAINT_SD = 1;
-
-    /**
-     * A line that leaves the tip at an angle looks like a blank that bends in its outer end alone: by more than an angle, and by
-     * so many times more than over the same length farther in.
-     */
-    private static final double BENDS_ALONE = Math.toRadians(8);
-
-    private static final double BENDS_MORE = 3;
-
-    /** Outer length in which a line would show, free lengths. */
-    private static final double OUTER = 0.2;
 
     /**
      * The blank is nearly straight where it is stiffest. The hand is looked for straight on from the piece between these two
@@ -94,9 +65,6 @@ final class HiddenTips {
     private static final double STIFF_TO = 0.35;
 
     private static final double MOST_COST = 50;
-
-    /** How far apart tips are before backgrounds of their own, free lengths. */
-    private static final double APART = 0.02;
 
     /** What a tip is uncertain by along the blank where what is much fainter begins, pixels. */
     private static final double BREAK_SD_PX = 3;
@@ -137,7 +105,7 @@ final class HiddenTips {
         double freePx = rod.freePx();
         if (missingPx >= TOO_LITTLE * freePx) {
             GoesOn on = fit.faint().on();
-            if (on.between(TOO_LITTLE * freePx, LONGEST_FAINT * freePx) && on.most() - on.upTo(missingPx) < AS_SEEN) {
+            if (EndPrice.goesOn(on, freePx) && on.most() - on.upTo(missingPx) < AS_SEEN) {
                 Polyline whole = FaintEnd.longer(fit.line(), on.pxNear(missingPx, STEP * freePx));
                 return fit.withTip(whole, Math.max(fit.alongSdPx(), FAINT_SD * STEP * freePx));
             }
@@ -167,17 +135,13 @@ final class HiddenTips {
             Point[] hand = hands(Objects.requireNonNull(look.chosen()), lowest, states, rod);
             double[] now = new double[states];
             Point known = hands.get(seen[k]);
-            boolean runsOn = runsOn(Objects.requireNonNull(look.chosen()).line(), freePx);
-            // Where no hand is known, nothing could contradict that a faint end is the rod's.
-            int faint = hands.isEmpty() ? 0 : faint(look.chosen(), freePx);
             Fit last = k == 0 ? null : looks.get(seen[k - 1]).chosen();
-            double doubt = known == null ? 0 : IF_FAINT * anew(look.chosen(), last, freePx);
-            GoesOn on = look.chosen().faint().on();
-            boolean more = on.between(TOO_LITTLE * freePx, LONGEST_FAINT * freePx);
-            double line = IF_LINE * anew(look.chosen(), last, freePx);
+            EndPrice.Hand told = hands.isEmpty()
+                    ? EndPrice.Hand.NOWHERE
+                    : known == null ? EndPrice.Hand.ELSEWHERE : EndPrice.Hand.KNOWN;
+            EndPrice price = EndPrice.of(Objects.requireNonNull(look.chosen()), last, freePx, told);
             for (int s = 0; s < states; s++) {
-                double own = faint == 0 ? own(lowest + s, runsOn) : own(lowest + s, faint, doubt);
-                now[s] = (more ? goingOn(own + line, lowest + s, on, freePx) : own)
+                now[s] = price.of(lowest + s)
                         + (known == null ? strays(hand[s], pivot, freePx) : off(hand, s, known, freePx));
             }
             if (k > 0) {
@@ -209,53 +173,6 @@ final class HiddenTips {
     private static double along(Point[] hand, int s, Point known) {
         Point way = hand[hand.length - 1].minus(hand[0]);
         return hand[s].minus(known).dot(way) / way.norm();
-    }
-
-    private static double own(int steps, boolean runsOn) {
-        double size = 0.5 * steps * steps;
-        return Math.min(size, runsOn == steps < 0 ? USUAL : RARE);
-    }
-
-    /** Steps of a faint outer end that is long enough to matter. */
-    private static int faint(Fit fit, double freePx) {
-        double px = fit.faint().withinPx();
-        return px < TOO_LITTLE * freePx ? 0 : (int) Math.round(px / STEP / freePx);
-    }
-
-    /**
-     * The same where the outer end is so faint that it is rather line: the tip is where it begins, or else where it ends. The rod's
-     * own end is as faint before a background like itself; of a rod that is held still there every frame says the same once more.
-     *
-     * @param doubt what it costs that it is the rod's; nothing while the hand is not seen
-     */
-    private static double own(int steps, int faint, double doubt) {
-        double away = steps + faint;
-        return Math.min(0.5 * away * away, Math.min(RARE, doubt + 0.5 * steps * steps));
-    }
-
-    /** The same where something still fainter goes on beyond the end: all of that is the rod's, or none of it. */
-    private static double goingOn(double ends, int steps, GoesOn on, double freePx) {
-        return steps < 0 ? ends : Math.min(ends, on.most() - on.upTo(steps * STEP * freePx));
-    }
-
-    /** What share of another look a frame is: how far the tip has moved on to another background. */
-    private static double anew(Fit fit, @Nullable Fit before, double freePx) {
-        return before == null
-                ? 1
-                : Math.min(1, fit.line().last().distance(before.line().last()) / (APART * freePx));
-    }
-
-    /** Whether a curve bends at its outer end as a line does where it leaves the tip, for a rod of so many pixels. */
-    private static boolean runsOn(Polyline line, double freePx) {
-        double length = line.length();
-        double outer = turn(line, length - OUTER * freePx, length);
-        double inner = turn(line, length - 2 * OUTER * freePx, length - OUTER * freePx);
-        double alike = outer * inner > 0 ? Math.abs(inner) : 0;
-        return Math.abs(outer) > BENDS_ALONE + BENDS_MORE * alike;
-    }
-
-    private static double turn(Polyline line, double from, double to) {
-        return Angles.wrap(line.tangentAt(to).angle() - line.tangentAt(from).angle());
     }
 
     private static Point[] hands(Fit fit, int lowest, int states, RodLength.Estimate rod) {
