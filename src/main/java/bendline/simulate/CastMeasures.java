@@ -6,6 +6,9 @@ import java.util.TreeMap;
 /** What can be measured on one cast, from its motion; names carry the unit, durations are real. */
 final class CastMeasures {
 
+    /** Over which the line's pull is averaged: what an angler feels, and two steps between frames of 30 a second. */
+    static final double[] PULL_SECONDS = {0.04, 2.0 / 30};
+
     private CastMeasures() {}
 
     static Map<String, Double> of(Motion motion, CastTimes cast, Motion.Launch launch, RodSpec rod, RigSpec rig) {
@@ -62,8 +65,25 @@ final class CastMeasures {
             }
         }
         m.put("peakLinePullN", pull);
+        for (double over : PULL_SECONDS) {
+            m.put("peakMeanLinePull" + Math.round(1000 * over) + "msN", largestMean(motion, from, to, over));
+        }
         m.put("peakElasticJ", energy);
         m.put("elasticAtReleaseJ", BendEnergy.of(motion.at(to), rod));
+    }
+
+    /** Largest mean pull of the line over any stretch of that many seconds between two times; of all of them where that is less. */
+    static double largestMean(Motion motion, double from, double to, double over) {
+        int first = motion.indexAt(from);
+        int last = motion.indexAt(to);
+        int n = Math.max(1, Math.min(last - first, (int) Math.round(over / motion.stepSeconds())));
+        double sum = 0;
+        double most = 0;
+        for (int i = first; i < last; i++) {
+            sum += motion.tension(i) - (i - n >= first ? motion.tension(i - n) : 0);
+            most = i - first + 1 >= n ? Math.max(most, sum / n) : most;
+        }
+        return most;
     }
 
     private static double peakTipSpeed(Motion motion, double from, double to) {

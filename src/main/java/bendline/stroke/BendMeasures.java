@@ -31,10 +31,11 @@ final class BendMeasures {
     /**
      * @param bend what was read from the arcs
      * @param reach what this blank could be bent to with this rig
+     * @param pull what the rig tells of the largest pull
      */
-    static Map<Quantity, Measure> of(StrokeReader.Readings all, Bend bend, BendReach reach) {
+    static Map<Quantity, Measure> of(StrokeReader.Readings all, Bend bend, BendReach reach, MeanPull pull) {
         BendMeasures m = new BendMeasures(all, bend);
-        m.out.putAll(PullMeasures.of(all, bend));
+        m.out.putAll(PullMeasures.of(all, bend, pull));
         m.energy();
         m.place();
         m.after();

@@ -37,6 +37,8 @@ public record LoadCurve(
     /** Of a peak that is one, the frame before or after shows at least this share. */
     private static final double SUPPORT = 0.5;
 
+    private static final int MEAN_OF = 40;
+
     /** Nothing was read. */
     static LoadCurve nothing(String why) {
         double[] none = {};
@@ -80,6 +82,59 @@ public record LoadCurve(
 
     private static boolean reaches(int i, double[] values, double[] sds, double least) {
         return values[i] + sds[i] >= SUPPORT * least;
+    }
+
+    /**
+     * The mean pull over some time about each entry, straight between entries: NaN where that time is not all between two moments or
+     * one entry is farther from the next than may be bridged. Errors are taken to be alike in all of them.
+     *
+     * @param over that time, real seconds
+     * @param bridge longest step between entries
+     */
+    LoadCurve averaged(double over, double from, double to, double bridge) {
+        int[] read = IntStream.range(0, size())
+                .filter(i -> Double.isFinite(newtons[i] + newtonsSd[i]))
+                .toArray();
+        double[] mean = new double[size()];
+        double[] sd = new double[size()];
+        for (int i = 0; i < size(); i++) {
+            double t = realSeconds[i];
+            boolean inside = t - over / 2 >= from - 1e-9 && t + over / 2 <= to + 1e-9;
+            mean[i] = inside ? mean(newtons, read, t - over / 2, over, bridge) : Double.NaN;
+            sd[i] = inside ? mean(newtonsSd, read, t - over / 2, over, bridge) : Double.NaN;
+        }
+        return new LoadCurve(
+                clipSeconds,
+                realSeconds,
+                mean,
+                sd,
+                directionRad,
+                directionSd,
+                energyJ,
+                energySd,
+                bendCentre,
+                withoutInertiaN,
+                basis,
+                doubt);
+    }
+
+    private double mean(double[] values, int[] read, double from, double over, double bridge) {
+        double sum = 0;
+        for (int k = 0; k < MEAN_OF; k++) {
+            double t = from + over * (k + 0.5) / MEAN_OF;
+            int j = 1;
+            while (j < read.length && realSeconds[read[j]] < t) {
+                j++;
+            }
+            if (j >= read.length
+                    || realSeconds[read[j - 1]] > t
+                    || realSeconds[read[j]] - realSeconds[read[j - 1]] > bridge) {
+                return Double.NaN;
+            }
+            double f = (t - realSeconds[read[j - 1]]) / (realSeconds[read[j]] - realSeconds[read[j - 1]]);
+            sum += values[read[j - 1]] + f * (values[read[j]] - values[read[j - 1]]);
+        }
+        return sum / MEAN_OF;
     }
 
     /** Number of entries. */

@@ -45,7 +45,7 @@ final class LoadReader {
     private static final double MISFIT = 1.5;
 
     /** Of a stiff blank the rig's pull grows with the length told, the bend's falls with its square. */
-    private static final int LENGTH_POWER = 3;
+    static final int LENGTH_POWER = 3;
 
     /** By how much what was told is known to contradict itself, as a power of e. */
     private final double doubt;

@@ -5,12 +5,24 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
-/** The largest pull on the tip and where it pulls, or why they can't be told. */
+/**
+ * The largest pull on the tip and where it pulls, or why they can't be told. It is a mean over {@link MeanPull#over}: a slack line that
+ * comes tight pulls two or three times as hard for a hundredth of a second, which frames don't show and nobody feels as more than a
+ * knock, but what it gives the rig they do show. The rig tells it where it was weighed and seen ({@link MeanPull}); else the bend does,
+ * frame by frame, and then a jerk between them hides it.
+ */
 final class PullMeasures {
 
     /** A pull whose uncertainty is a larger share of it is not told. */
     private static final double UNTOLD = 1.0 / 3;
+
+    /** The same where the rig tells it: places that leave so much open were mostly of another thing. */
+    private static final double UNTOLD_BY_RIG = 0.2;
+
+    /** While the rig was not seen for longer, over the time of the mean, a whole pull may have gone by. */
+    private static final double MOST_GAP = 2;
 
     /** What is left of the phone's angle in a direction, degrees. */
     private static final double CAMERA_DEG = 1;
@@ -27,37 +39,48 @@ final class PullMeasures {
     /** Share of the forward stroke in which the line must have been seen to tell that it was tight. */
     private static final double LEAST_WATCHED = 0.6;
 
-    /** A pull that is largest so many frames before the release may still have grown. */
-    private static final double AT_THE_END_FRAMES = 1.6;
-
     private static final double HALF = 0.5;
-
-    /** Growth after the last frame, over what was seen, beyond which a number would say too much. */
-    private static final double MOST_GROWTH = 0.3;
 
     private final StrokeReader.Readings all;
     private final Bend bend;
+    private final double over;
     private final LoadCurve c;
 
     private PullMeasures(StrokeReader.Readings all, Bend bend) {
         this.all = all;
         this.bend = bend;
-        this.c = bend.load();
+        this.over = MeanPull.over(all.step());
+        this.c = bend.load().averaged(over, all.moments().forwardStart(), end(), StrokeTrends.bridge(all.step()));
     }
 
-    static Map<Quantity, Measure> of(StrokeReader.Readings all, Bend bend) {
+    private double end() {
+        return all.release().known() ? all.release().value() : all.moments().deepestLoad();
+    }
+
+    /** @param rig what the rig alone tells */
+    static Map<Quantity, Measure> of(StrokeReader.Readings all, Bend bend, MeanPull rig) {
         PullMeasures m = new PullMeasures(all, bend);
-        int at = m.c.peak(m.c.newtons(), m.c.newtonsSd(), all);
+        double sd = rig.sdWith(all.scale().relativeSd(), m.c.doubt());
+        Optional<String> unsure = m.unseen(rig).or(() -> m.unsure(rig.newtons(), sd, UNTOLD_BY_RIG));
+        return rig.known() && unsure.isEmpty()
+                ? m.told(rig.newtons(), sd, rig.middle(), m.basis(rig))
+                : m.byTheBend(rig.known() ? unsure : Optional.empty());
+    }
+
+    /** @param rig why the rig does not tell it; empty where there was none to ask */
+    private Map<Quantity, Measure> byTheBend(Optional<String> rig) {
+        int at = c.peak(c.newtons(), c.newtonsSd(), all);
         if (at < 0) {
-            return unknown(
-                    m.c.known() ? "the blank was not followed from the forward start to the release" : m.c.basis());
+            String why = c.known() ? "the blank was not followed from the forward start to the release" : c.basis();
+            return unknown(rig.orElse(why));
         }
-        return m.hidden(at)
-                .or(() -> m.cutOff(at))
-                .or(() -> m.unsure(at))
-                .or(() -> m.alone(at))
-                .map(PullMeasures::unknown)
-                .orElseGet(() -> m.told(at));
+        double sd = c.newtonsSd()[at];
+        return hidden(at)
+                .or(() -> cutOff(at))
+                .or(() -> unsure(c.newtons()[at], sd, UNTOLD))
+                .or(() -> alone(at))
+                .map(why -> unknown(rig.orElse(why)))
+                .orElseGet(() -> told(c.newtons()[at], sd, c.realSeconds()[at], basis(at)));
     }
 
     private static Map<Quantity, Measure> unknown(String why) {
@@ -67,15 +90,21 @@ final class PullMeasures {
         return out;
     }
 
-    /** A bend that may have been deeper while the tip was not seen, and with it the pull. */
-    private Optional<String> unseen() {
-        return Double.isNaN(all.moments().peakBend()) ? Optional.of(BendMeasures.HIDDEN) : Optional.empty();
+    /** A rig that was away for longer than the mean takes. */
+    private Optional<String> unseen(MeanPull rig) {
+        return rig.gap() > MOST_GAP * over
+                ? Optional.of(String.format(
+                        Locale.ROOT,
+                        "the rig was not seen for %.0f ms of the forward stroke, and may have been pulled hardest then; at least %.0f N"
+                                + " were seen",
+                        1000 * rig.gap(),
+                        Math.max(0, rig.newtons() - rig.sd())))
+                : Optional.empty();
     }
 
     /** A jerk that frames don't show and that may have pulled harder than all they do show; the release ends what can be one. */
     private Optional<String> hidden(int at) {
-        double to =
-                all.release().known() ? all.release().value() : all.moments().deepestLoad();
+        double to = end();
         double watched = Jerks.watched(bend.arcs(), all.moments().forwardStart(), to, all.step());
         if (watched < LEAST_WATCHED) {
             return Optional.of(String.format(
@@ -100,35 +129,26 @@ final class PullMeasures {
                         j.newtons()));
     }
 
-    /** A pull that was still growing fast when the line went: how large it became lies between two frames. */
+    /** A pull that is largest when the line goes, by the bend alone. */
     private Optional<String> cutOff(int at) {
-        double left = all.release().known() ? all.release().value() - c.realSeconds()[at] : Double.NaN;
-        if (left - all.release().sd() < LAST_SECONDS) {
-            return Optional.of(String.format(
-                    Locale.ROOT,
-                    "the pull is largest in the last %.0f ms before the line goes, where it grows and falls faster than frames show; at"
-                            + " least %.0f N were seen",
-                    1000 * LAST_SECONDS,
-                    Math.max(0, c.newtons()[at] - c.newtonsSd()[at])));
-        }
-        double grown = stillGrowing(at);
-        return grown > MOST_GROWTH * c.newtons()[at]
+        double left = end() - c.realSeconds()[at] - over / 2;
+        return left - all.release().sd() < LAST_SECONDS
                 ? Optional.of(String.format(
                         Locale.ROOT,
-                        "the pull was still growing when the line went, by some %.0f N after the last frame; at least %.0f N were seen",
-                        grown,
+                        "the bend speaks of a pull that is largest when the line goes, where the blank straightens faster than frames show;"
+                                + " at least %.0f N were seen",
                         Math.max(0, c.newtons()[at] - c.newtonsSd()[at])))
                 : Optional.empty();
     }
 
     /** Two readings that contradict one another, or one of little worth: no number to act on. */
-    private Optional<String> unsure(int at) {
-        return c.newtonsSd()[at] > UNTOLD * c.newtons()[at]
+    private Optional<String> unsure(double newtons, double sd, double untold) {
+        return sd > untold * newtons
                 ? Optional.of(String.format(
                         Locale.ROOT,
                         "what was seen allows anything from %.0f to %.0f N; %s",
-                        Math.max(0, c.newtons()[at] - c.newtonsSd()[at]),
-                        c.newtons()[at] + c.newtonsSd()[at],
+                        Math.max(0, newtons - sd),
+                        newtons + sd,
                         c.basis()))
                 : Optional.empty();
     }
@@ -160,12 +180,11 @@ final class PullMeasures {
         return i >= 0 && i < c.size() ? c.newtons()[i] + c.newtonsSd()[i] : Double.NaN;
     }
 
-    private Map<Quantity, Measure> told(int at) {
+    private Map<Quantity, Measure> told(double newtons, double sd, double when, String basis) {
         Map<Quantity, Measure> out = new EnumMap<>(Quantity.class);
-        out.put(
-                Quantity.PEAK_FORCE,
-                Quantity.PEAK_FORCE.known(c.newtons()[at], Math.hypot(c.newtonsSd()[at], stillGrowing(at)), basis(at)));
-        double degrees = Math.toDegrees(c.directionRad()[at]);
+        out.put(Quantity.PEAK_FORCE, Quantity.PEAK_FORCE.known(newtons, sd, basis));
+        int at = nearest(when);
+        double degrees = at < 0 ? Double.NaN : Math.toDegrees(c.directionRad()[at]);
         out.put(
                 Quantity.FORCE_ANGLE_DEG,
                 Double.isNaN(degrees)
@@ -173,24 +192,39 @@ final class PullMeasures {
                         : Quantity.FORCE_ANGLE_DEG.known(
                                 degrees < 0 ? degrees + 360 : degrees,
                                 Math.hypot(CAMERA_DEG, Math.toDegrees(c.directionSd()[at])),
-                                "direction of that force; 0 towards the water, 180 back"));
+                                "direction of that force in the middle of that time; 0 towards the water, 180 back"));
         return out;
     }
 
-    /** What the pull may have grown by between the last frame and the release. */
-    private double stillGrowing(int at) {
-        if (!all.release().known() || at == 0) {
-            return 0;
-        }
-        double left = all.release().value() - c.realSeconds()[at];
-        double slope = (c.newtons()[at] - c.newtons()[at - 1]) / (c.realSeconds()[at] - c.realSeconds()[at - 1]);
-        return left > AT_THE_END_FRAMES * all.step() || !(slope > 0)
-                ? 0
-                : slope * (Math.max(0, left) + all.release().sd());
+    /** The frame in which the bend shows a direction, nearest to a moment and within the mean about it; −1 for none. */
+    private int nearest(double when) {
+        return IntStream.range(0, c.size())
+                .filter(i -> !Double.isNaN(c.directionRad()[i]) && Math.abs(c.realSeconds()[i] - when) <= over / 2)
+                .boxed()
+                .min(Comparator.comparingDouble(i -> Math.abs(c.realSeconds()[i] - when)))
+                .orElse(-1);
+    }
+
+    private String basis(MeanPull rig) {
+        return String.format(
+                Locale.ROOT,
+                "mean over %.0f ms: what the rig's momentum gains in that time over it, its weight taken out; a jerk counts with what it gives"
+                        + " the rig, not with its height%s; %s; %s",
+                1000 * over,
+                longer(),
+                c.basis(),
+                bend.view());
+    }
+
+    /** Frames far apart show no shorter time. */
+    private String longer() {
+        return over > MeanPull.SECONDS
+                ? String.format(Locale.ROOT, " (over %.0f ms it may be larger)", 1000 * MeanPull.SECONDS)
+                : "";
     }
 
     private String basis(int at) {
-        double inertia = c.withoutInertiaN()[at] - c.newtons()[at];
+        double inertia = c.withoutInertiaN()[at] - bend.load().newtons()[at];
         String bent = Double.isNaN(inertia)
                 ? "the rig's mass times its acceleration"
                 : String.format(
@@ -199,6 +233,7 @@ final class PullMeasures {
                                 + " taken out; weighed, where the rig was seen and its mass told, with that mass times its"
                                 + " acceleration",
                         Math.abs(inertia));
-        return bent + "; " + c.basis() + "; " + bend.view();
+        return String.format(
+                Locale.ROOT, "mean over %.0f ms%s: %s; %s; %s", 1000 * over, longer(), bent, c.basis(), bend.view());
     }
 }

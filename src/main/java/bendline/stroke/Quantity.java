@@ -40,7 +40,7 @@ enum Quantity {
     LAUNCH_SPEED("launchSpeed", "speed of the rig at the release", "m/s"),
     LAUNCH_ANGLE_DEG("launchAngleDeg", "angle of the rig's path above level at the release", "deg"),
     BEND_CENTRE("bendCentre", "where the blank bends, as a share of the way from hand to tip", "1"),
-    PEAK_FORCE("peakTipForce", "largest pull on the tip", "N"),
+    PEAK_FORCE("peakTipForce", "largest pull on the tip over 40 ms", "N"),
     FORCE_ANGLE_DEG("peakForceAngleDeg", "direction of that pull, 0 towards the water, 90 up", "deg"),
     STORED_ENERGY("storedEnergy", "most energy held in the bend", "J"),
     ENERGY_LEFT("energyLeftShare", "share of it still in the blank at the release", "1"),

@@ -84,7 +84,11 @@ final class StrokeReader {
         Bend bend = BendMeasures.bend(all, blank, first, setup.castMassKg());
         List<Measure> measures = new MeasureBook(
                         all,
-                        BendMeasures.of(all, bend, new BendReach(blank, setup.castMassKg())),
+                        BendMeasures.of(
+                                all,
+                                bend,
+                                new BendReach(blank, setup.castMassKg()),
+                                MeanPull.of(all, first, setup.castMassKg())),
                         BendDepth.sd(all, bend))
                 .measures();
         int begin = frameAt(start(moments, turn) - LEAD_SECONDS);

@@ -108,7 +108,7 @@ final class BenchmarkTable {
                 "± 0.015", judged(arcs.quantile(0.68), 0.015, "%.4f", "") + text(" (%.4f)", arcs.p95()));
         Spread pull = c.load().pull();
         row(
-                "largest pull on the tip, 68 % of errors",
+                "largest pull on the tip over 40 ms, 68 % of errors",
                 "± 20 %", judged(PERCENT * pull.quantile(0.68), 20, "%.1f", " %") + told(pull, c));
         Spread energy = c.load().energy();
         row(

@@ -133,7 +133,7 @@ public final class BendTable {
         Map<String, Double> at = truth.casts().get(0).events();
         RodRing.Ring ring = RodRing.of(truth.scenario().rod());
         Map<Kind, Double> out = new TreeMap<>();
-        out.put(Kind.PULL, m.get("peakLinePullN"));
+        out.put(Kind.PULL, SimulatedTruth.peakPullN(truth.casts().get(0), truth));
         out.put(Kind.ENERGY, m.get("peakElasticJ"));
         out.put(Kind.LEFT, m.get("elasticAtReleaseJ") / m.get("peakElasticJ"));
         out.put(Kind.STRAIGHT, at.getOrDefault("rodStraight", Double.NaN) - at.get("release"));

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What was read of the bend against the truth.
  *
- * @param pull absolute error of the largest pull on the tip, as a share of the true one
+ * @param pull absolute error of the largest mean pull on the tip, as a share of the true one
  * @param energy absolute error of the largest energy, as a share of the true one
  * @param arcs absolute error of the arcs' chord ratio, the phone's angle undone
  * @param pullWithin pulls within their stated 68 %

@@ -21,10 +21,24 @@ public final class SimulatedTruth {
                 truth.clip().width(),
                 truth.clip().height(),
                 truth.frames().stream().map(SimulatedTruth::frame).toList(),
-                truth.casts().stream().map(SimulatedTruth::cast).toList());
+                truth.casts().stream().map(c -> cast(c, frameSeconds(truth))).toList());
     }
 
-    private static TruthCast cast(Truth.Cast cast) {
+    /** The true one of what is measured as the largest pull: its mean over the time that the clip's frames can show. */
+    public static double peakPullN(Truth.Cast cast, Truth truth) {
+        return cast.measures().getOrDefault(pullName(frameSeconds(truth)), Double.NaN);
+    }
+
+    private static String pullName(double frameSeconds) {
+        return frameSeconds > 0.02 ? "peakMeanLinePull67msN" : "peakMeanLinePull40msN";
+    }
+
+    /** Real time from one frame to the next. */
+    private static double frameSeconds(Truth truth) {
+        return 1 / truth.scenario().camera().captureFps();
+    }
+
+    private static TruthCast cast(Truth.Cast cast, double frameSeconds) {
         Map<String, String> faults = new HashMap<>();
         cast.faults().forEach((id, grade) -> faults.put(id, grade.name().toLowerCase(Locale.ROOT)));
         return new TruthCast(
@@ -32,7 +46,7 @@ public final class SimulatedTruth {
                 faults,
                 cast.measures().getOrDefault("launchSpeedMps", Double.NaN),
                 cast.measures().getOrDefault("launchAngleDeg", Double.NaN),
-                cast.measures().getOrDefault("peakLinePullN", Double.NaN),
+                cast.measures().getOrDefault(pullName(frameSeconds), Double.NaN),
                 cast.measures().getOrDefault("peakElasticJ", Double.NaN));
     }
 

@@ -10,7 +10,8 @@ import java.util.Map;
  *     {@code clear}
  * @param launchSpeedMps speed of the rig at release, metres per second; NaN where not known
  * @param launchAngleDeg direction of the rig at release above the horizontal, degrees; NaN where not known
- * @param peakPullN largest pull of the line on the tip up to the release, newtons; NaN where not known
+ * @param peakPullN largest pull of the line on the tip up to the release, newtons, its mean over 40 ms or, at 30 frames a second, 67;
+ *     NaN where not known
  * @param peakEnergyJ most energy held in the blank's bend up to the release, joules; NaN where not known
  */
 public record TruthCast(

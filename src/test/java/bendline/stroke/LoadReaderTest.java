@@ -80,20 +80,26 @@ class LoadReaderTest {
         return casts.stream().filter(c -> !jerked(c)).toList();
     }
 
-    /** Target in the fast part: ± 20 %; with the rig weighed and seen it is a tenth. */
+    /** Target in the fast part: ± 20 %; with the rig weighed and seen it is a tenth, but for a slack line that comes tight with a jerk. */
     @Test
-    void readsThePeakPullWithinATenth() {
-        assertThat(smooth()).isNotEmpty().allSatisfy(c -> {
-            double truth = c.truth("peakLinePullN");
-            assertThat(value(c, "peakTipForce") / truth).as(c.scenario().name()).isEqualTo(1, within(0.1));
-        });
+    void readsTheLargestMeanPullWithinATenthAndThroughAJerkWithinAFifth() {
+        assertThat(casts).filteredOn(LoadReaderTest::jerked).isNotEmpty();
+        for (SimulatedCasts.Read c : casts) {
+            double truth = c.truth("peakMeanLinePull40msN");
+            Measure pull = c.told("peakTipForce");
+            assertThat(pull.basis()).as(c.scenario().name()).contains("mean over 40 ms");
+            assertThat(pull.value()).as(c.scenario().name()).isEqualTo(truth, within((jerked(c) ? 0.2 : 0.1) * truth));
+            // Through a jerk it is too small by more than it says: its ends are smeared.
+            assertThat(pull.value()).isEqualTo(truth, within((jerked(c) ? 3 : 2) * pull.plusMinus()));
+        }
     }
 
-    /** A slack line that comes tight pulls for less than a frame shows: no number, but what was seen at least. */
+    /** The bend of a line that comes tight is over before a frame shows it: by the bend alone no number, but what was seen at least. */
     @Test
-    void doesNotTellAPullThatAJerkHides() {
+    void doesNotTellByTheBendAloneAPullThatAJerkHides() {
         assertThat(casts).filteredOn(LoadReaderTest::jerked).isNotEmpty().allSatisfy(c -> {
-            Measure pull = c.told("peakTipForce");
+            Measure pull = SimulatedCasts.unweighed(c.truth(), measured(c.scenario()), SD_PX, DROPPED)
+                    .told("peakTipForce");
             assertThat(pull.value()).isNull();
             assertThat(pull.basis()).contains("came tight with a jerk", "at least");
         });
@@ -104,7 +110,8 @@ class LoadReaderTest {
     void readsTheBendAloneWithinAFifthAndWorseWithoutTheBlanksInertia() {
         SimulatedCasts.Read c = smooth().get(0);
         SimulatedCasts.Read alone = SimulatedCasts.unweighed(c.truth(), measured(c.scenario()), SD_PX, DROPPED);
-        assertThat(value(alone, "peakTipForce") / c.truth("peakLinePullN")).isEqualTo(1, within(0.2));
+        assertThat(value(alone, "peakTipForce") / c.truth("peakMeanLinePull40msN"))
+                .isEqualTo(1, within(0.2));
         LoadCurve load = alone.strokes().get(0).bend().load();
         List<Truth.Frame> frames = c.truth().frames();
         double with = 0;
@@ -176,7 +183,8 @@ class LoadReaderTest {
         assertThat(pull.value()).isNull();
         Matcher range = Pattern.compile("anything from (\\d+) to (\\d+) N").matcher(pull.basis());
         assertThat(range.find()).as(pull.basis()).isTrue();
-        assertThat(c.truth("peakLinePullN")).isBetween(Double.valueOf(range.group(1)), Double.valueOf(range.group(2)));
+        assertThat(c.truth("peakMeanLinePull40msN"))
+                .isBetween(Double.valueOf(range.group(1)), Double.valueOf(range.group(2)));
     }
 
     /** Other lengths and stiffnesses than the rod's own: what is told is wide enough to hold the truth, or is not told. */
@@ -198,7 +206,7 @@ class LoadReaderTest {
         assertThat(energy.value()).as(what).isNull();
         assertThat(energy.basis()).contains("check ");
         assertHolds(wrong.told("loadedShare"), value(c, "loadedShare"));
-        assertHolds(wrong.told("peakTipForce"), c.truth("peakLinePullN"));
+        assertHolds(wrong.told("peakTipForce"), c.truth("peakMeanLinePull40msN"));
     }
 
     /**
@@ -235,7 +243,7 @@ class LoadReaderTest {
         Stroke stroke =
                 new StrokeTimer().time(trace, setup, new SlowMotion(1, "given")).get(0);
         assertHolds(stroke.measure("storedEnergy"), c.truth("peakElasticJ"));
-        assertHolds(stroke.measure("peakTipForce"), c.truth("peakLinePullN"));
+        assertHolds(stroke.measure("peakTipForce"), c.truth("peakMeanLinePull40msN"));
         assertThat(stroke.measure("peakTipForce").plusMinus())
                 .isGreaterThan(c.told("peakTipForce").plusMinus());
     }
@@ -287,7 +295,8 @@ class LoadReaderTest {
         SimulatedCasts.Read c = smooth().get(0);
         SimulatedCasts.Read bare =
                 SimulatedCasts.read(c.truth(), new BlankFacts(null, null, "nothing-like-it", null), SD_PX, DROPPED);
-        assertThat(value(bare, "peakTipForce") / c.truth("peakLinePullN")).isEqualTo(1, within(0.1));
+        assertThat(value(bare, "peakTipForce") / c.truth("peakMeanLinePull40msN"))
+                .isEqualTo(1, within(0.1));
         assertThat(bare.told("storedEnergy").value()).isNull();
         assertThat(bare.told("storedEnergy").basis()).contains("nothing-like-it", "did you mean");
         assertThat(bare.told("loadedShare").value()).isNull();
