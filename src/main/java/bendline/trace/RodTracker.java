@@ -170,6 +170,10 @@ public final class RodTracker {
             store.close();
             return nothing("the rod shows in too few frames to follow it; film it against the sky or plain ground");
         }
+        if (Sway.only(found, length.freePx(), Math.min(info.width(), info.height()))) {
+            store.close();
+            return nothing("what moves is short and only sways, as a reed does; film the whole rod, from nearer");
+        }
         RigFinder rigs = new RigFinder(length.freePx(), setup.dropShare());
         List<Look> looks = HiddenTips.told(found, near, length);
         looks = Kinks.removed(TipAnchor.steadied(looks, length), length);

@@ -35,8 +35,10 @@ final class TraceBuilder {
      */
     private static final double RING = 0.0013;
 
-    /** What an end is off by over what its own frame says: on eighteen clips dealt with other seeds than the benchmark's, 68 % of them. */
+    /** What a sharp end is off by over what its own frame says: 68 % of them on eighteen clips that the benchmark has no part in. */
     private static final double END = 0.75;
+
+    private static final double SHARP_PX = 5;
 
     /** Floor under every stated radius: registration and sampling, pixels. */
     private static final double FLOOR_PX = 0.4;
@@ -93,7 +95,7 @@ final class TraceBuilder {
         Point tip = line.at(line.length() + fit.hiddenPx());
         double drawn = fit.hiddenPx() > 0 ? HAND_SD * length.freePx() + DRAWN_SHARE * fit.hiddenPx() : 0;
         // The 68 % radius of two independent errors: 1.5 of either where they are alike, the larger where one is.
-        double sd = Math.sqrt(sq(END * fit.alongSdPx()) + sq(fit.acrossSdPx()) + sq(drawn) + 2 * sq(FLOOR_PX));
+        double sd = Math.sqrt(sq(endSd(fit)) + sq(fit.acrossSdPx()) + sq(drawn) + 2 * sq(FLOOR_PX));
         double free = asFollowed ? line.length() : length.along(line);
         boolean drawnOn = held.contains(t) && fit.hiddenPx() > 0 && fit.hiddenPx() < LONGEST_DRAWN * length.freePx();
         Polyline shown = ToTheHand.drawn(line, free - fit.hiddenPx(), BLANK_POINTS);
@@ -113,6 +115,11 @@ final class TraceBuilder {
                 rig,
                 blank,
                 Math.hypot(DIRECTION_FLOOR, 2 * fit.directionSd()));
+    }
+
+    /** Along the blank, pixels: a smeared end is no surer than its frame says. */
+    private static double endSd(Fit fit) {
+        return (fit.blurPx() < SHARP_PX ? END : 1) * fit.alongSdPx();
     }
 
     /** A curve that shows the tip ends with the ring, not in it. */
