@@ -170,10 +170,6 @@ public final class RodTracker {
             store.close();
             return nothing("the rod shows in too few frames to follow it; film it against the sky or plain ground");
         }
-        if (Sway.only(found, length.freePx(), Math.min(info.width(), info.height()))) {
-            store.close();
-            return nothing("what moves is short and only sways, as a reed does; film the whole rod, from nearer");
-        }
         RigFinder rigs = new RigFinder(length.freePx(), setup.dropShare());
         List<Look> looks = HiddenTips.told(found, near, length);
         looks = Kinks.removed(TipAnchor.steadied(looks, length), length);
@@ -184,6 +180,10 @@ public final class RodTracker {
             raw.add(fit != null && fit == looks.get(t).chosen() ? found.get(t) : sure.get(t));
         }
         looks = regained(near, length, store).filled(Followed.putRight(sure, near, length, Map.of()));
+        if (Sway.only(looks, length.freePx(), Math.min(info.width(), info.height()))) {
+            store.close();
+            return nothing("what moves is short and only sways, as a reed does; film the whole rod, from nearer");
+        }
         return new Followed(info, scene.motion(), raw, looks, Map.of(), rigs, length, near, origin, store, null);
     }
 
