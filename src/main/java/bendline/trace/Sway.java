@@ -12,7 +12,7 @@ import java.util.Objects;
 final class Sway {
 
     /** Shorter than this share of the picture's smaller side is short. */
-    private static final double SHORT = 0.15;
+    private static final double SHORT = 0.2;
 
     /** All but a few of the directions of something that only sways lie in so wide a sector. */
     private static final double SECTOR_RAD = Math.toRadians(45);
