@@ -13,6 +13,7 @@
  *       over radius, direction and slope; each is straightened into a strip and fitted to sub-pixel accuracy.
  *   <li>One curve a frame is chosen over all frames at once; curves that show gaps, kink for one frame or lead into the
  *       ground are dropped and looked for again where their neighbours in time say.
+ *   <li>What is short in the picture and only sways, as a reed does, is no rod ({@link bendline.trace.Sway}).
  *   <li>Where the rod was missed in some of the frames looked at first, every third or so, the background is made anew from frames
  *       in which it was surely found elsewhere, and all frames are looked at ({@link bendline.trace.Uncovered}): a rod that waits in one place for most
  *       of a clip is else part of the background there.
