@@ -11,7 +11,10 @@ import java.util.Objects;
  */
 final class Sway {
 
-    /** Shorter than this share of the picture's smaller side is short. */
+    /**
+     * Shorter than this share of the picture's smaller side is short. The one reed that was ever followed is 0.175 of it, the shortest rods
+     * of the rendered clips are 0.23: known no better than by these.
+     */
     private static final double SHORT = 0.2;
 
     /** All but a few of the directions of something that only sways lie in so wide a sector. */

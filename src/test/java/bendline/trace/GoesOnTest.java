@@ -3,7 +3,9 @@ package bendline.trace;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.Random;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
 class GoesOnTest {
@@ -24,33 +26,30 @@ class GoesOnTest {
         return GoesOn.of(strengths(seed, until, mean, 1), strengths(seed + 1000, STATIONS, 1, 1));
     }
 
+    /** How many of 200 say that something of a mean strength up to a station goes on for so far. */
+    private static long told(int until, double mean, double leastPx, double mostPx) {
+        return LongStream.range(0, 200)
+                .filter(seed -> of(seed, until, mean).between(leastPx, mostPx))
+                .count();
+    }
+
     @Test
     void whereNothingGoesOnHardlyAnythingSaysSo() {
-        int told = 0;
-        for (long seed = 0; seed < 200; seed++) {
-            GoesOn on = of(seed, 0, 1);
-            told += on.between(8, 75) ? 1 : 0;
-            assertThat(on.upTo(60)).isLessThan(0);
-            assertThat(on.most()).isNotNegative();
-        }
-        assertThat(told).isLessThan(10);
+        assertThat(told(0, 1, 8, 75)).isLessThan(10);
+        assertThat(LongStream.range(0, 200).mapToObj(seed -> of(seed, 0, 1)))
+                .allMatch(on -> on.upTo(60) < 0 && on.most() >= 0);
     }
 
     @Test
     void somethingFaintIsFollowedToItsEnd() {
-        int told = 0;
-        for (long seed = 0; seed < 200; seed++) {
-            GoesOn on = of(seed, 24, 4);
-            told += on.between(24, 48) ? 1 : 0;
-        }
-        assertThat(told).isGreaterThan(170);
+        assertThat(told(24, 4, 24, 48)).isGreaterThan(170);
     }
 
     /** The likelihood ratio of two exponentials, by hand: each station four times the usual strength counts (3 - ln 4) / 4. */
     @Test
     void everyStationCountsAsTwoExponentialsSay() {
         double[] on = new double[STATIONS];
-        java.util.Arrays.fill(on, 0, 10, 8);
+        Arrays.fill(on, 0, 10, 8);
         GoesOn four = GoesOn.of(on, new double[] {2, 2, 2});
         assertThat(four.most()).isCloseTo(10 * (3 - Math.log(4)) / 4, within(1e-9));
         assertThat(four.px()).isEqualTo(15);
