@@ -49,6 +49,12 @@ final class ReleaseFinder {
     /** What a moment between two frames can be told to by a rig that is small and smears, frames. */
     private static final double LEAST_FRAMES = 0.35;
 
+    /** How far to either side a moment is held against all places about it, real seconds. */
+    private static final double CHECKED_SECONDS = 0.08;
+
+    /** So many uncertainties apart two moments contradict each other: of one kind of places, and not normal. */
+    private static final double CONTRADICTION = 4;
+
     private final RodSeries rod;
     private final double step;
 
@@ -113,10 +119,22 @@ final class ReleaseFinder {
             } else if (on < 0 || rod.time()[i] - rod.time()[on] > LONGEST_GAP_SECONDS) {
                 return Found.nothing("the rig was not seen close enough to the moment it left the tip's circle");
             } else {
-                return leaving(drop, on, i, nextSeen(i));
+                return checked(leaving(drop, on, i, nextSeen(i)), from, latest);
             }
         }
         return Found.nothing("the rig was not seen leaving the circle of its drop round the tip");
+    }
+
+    /** A moment that all places about it together contradict came of some wrong ones. */
+    private Found checked(Found found, double from, double latest) {
+        double lo = Math.max(from, found.value() - CHECKED_SECONDS);
+        double hi = Math.min(latest, found.value() + CHECKED_SECONDS);
+        if (!(hi > lo)) {
+            return found;
+        }
+        Found all = Departure.between(lo, hi, rod, step, RigLine.drop(rod, rod.time()[0], from));
+        double off = Math.abs(all.value() - found.value());
+        return off > CONTRADICTION * Math.hypot(all.sd(), found.sd()) ? all : found;
     }
 
     private void remember(Deque<Double> tight, int i, double distance, double from) {

@@ -88,6 +88,32 @@ class ReleaseFinderTest {
         return RodSeries.of(changed, new SlowMotion(1, "as filmed"), Side.RIGHT);
     }
 
+    /** While another thing inside the circle is taken for the rig, the true one seems off it as soon as it is seen again. */
+    @Test
+    void anotherThingInsideTheCircleBeforeTheReleaseDoesNotBringItForward() {
+        double fps = 240;
+        Trace whole = STROKE.trace(fps, 1, Side.RIGHT, 0.7, 0, 5);
+        List<FrameTrace> frames = whole.frames().stream()
+                .map(f -> {
+                    double early = STROKE.release() - f.seconds();
+                    boolean wrong = early > 0.05 && early < 0.13;
+                    Point rig = f.rig().position();
+                    Point tip = f.tip().position();
+                    if (!wrong || rig == null || tip == null) {
+                        return f;
+                    }
+                    Point at = tip.plus(rig.minus(tip).times(0.92));
+                    return new FrameTrace(
+                            f.frame(), f.seconds(), f.grip(), f.tip(), Tracked.seen(at, 4), f.blank(), f.buttAngleSd());
+                })
+                .toList();
+        Trace changed =
+                new Trace(1920, 1080, frames, whole.motion(), whole.freeLengthPx(), whole.freeLengthSdPx(), null);
+        RodSeries rod = RodSeries.of(changed, new SlowMotion(1, "as filmed"), Side.RIGHT);
+        Found rig = new ReleaseFinder(rod, 1 / fps).byRig(STROKE.release() - 0.1, STROKE.release() + 0.2);
+        assertThat(rig.value()).isCloseTo(STROKE.release(), within(0.012));
+    }
+
     /** Nothing pulls on a blank that is straight and stays so: what leaves the circle then is not the rig. */
     @Test
     void whatLeavesTheCircleLongAfterTheBlankIsStraightIsNotTheRig() {
