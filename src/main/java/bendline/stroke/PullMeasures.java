@@ -60,11 +60,26 @@ final class PullMeasures {
     /** @param rig what the rig alone tells */
     static Map<Quantity, Measure> of(StrokeReader.Readings all, Bend bend, MeanPull rig) {
         PullMeasures m = new PullMeasures(all, bend);
-        double sd = rig.sdWith(all.scale().relativeSd(), m.c.doubt());
+        double sd = m.asUnsureAsTheyContradict(rig);
         Optional<String> unsure = m.unseen(rig).or(() -> m.unsure(rig.newtons(), sd, UNTOLD_BY_RIG));
         return rig.known() && unsure.isEmpty()
                 ? m.told(rig.newtons(), sd, rig.middle(), m.basis(rig))
                 : m.byTheBend(rig.known() ? unsure : Optional.empty());
+    }
+
+    /**
+     * The uncertainty of the rig's pull; what rig and bend together say frame by frame, over the same time, is another way to it, and
+     * where the two contradict one another it is as unsure as that.
+     */
+    private double asUnsureAsTheyContradict(MeanPull rig) {
+        double sd = rig.sdWith(all.scale().relativeSd(), c.doubt());
+        int at = IntStream.range(0, c.size())
+                .filter(i -> Double.isFinite(c.newtons()[i]) && Math.abs(c.realSeconds()[i] - rig.middle()) <= over / 2)
+                .boxed()
+                .min(Comparator.comparingDouble(i -> Math.abs(c.realSeconds()[i] - rig.middle())))
+                .orElse(-1);
+        double off = at < 0 ? 0 : Math.abs(rig.newtons() - c.newtons()[at]);
+        return at >= 0 && off > Math.hypot(sd, c.newtonsSd()[at]) ? off : sd;
     }
 
     /** @param rig why the rig does not tell it; empty where there was none to ask */
