@@ -73,11 +73,7 @@ final class PullMeasures {
      */
     private double asUnsureAsTheyContradict(MeanPull rig) {
         double sd = rig.sdWith(all.scale().relativeSd(), c.doubt());
-        int at = IntStream.range(0, c.size())
-                .filter(i -> Double.isFinite(c.newtons()[i]) && Math.abs(c.realSeconds()[i] - rig.middle()) <= over / 2)
-                .boxed()
-                .min(Comparator.comparingDouble(i -> Math.abs(c.realSeconds()[i] - rig.middle())))
-                .orElse(-1);
+        int at = nearest(rig.middle(), c.newtons());
         double off = at < 0 ? 0 : Math.abs(rig.newtons() - c.newtons()[at]);
         return at >= 0 && off > Math.hypot(sd, c.newtonsSd()[at]) ? off : sd;
     }
@@ -198,7 +194,7 @@ final class PullMeasures {
     private Map<Quantity, Measure> told(double newtons, double sd, double when, String basis) {
         Map<Quantity, Measure> out = new EnumMap<>(Quantity.class);
         out.put(Quantity.PEAK_FORCE, Quantity.PEAK_FORCE.known(newtons, sd, basis));
-        int at = nearest(when);
+        int at = nearest(when, c.directionRad());
         double degrees = at < 0 ? Double.NaN : Math.toDegrees(c.directionRad()[at]);
         out.put(
                 Quantity.FORCE_ANGLE_DEG,
@@ -211,10 +207,10 @@ final class PullMeasures {
         return out;
     }
 
-    /** The frame in which the bend shows a direction, nearest to a moment and within the mean about it; −1 for none. */
-    private int nearest(double when) {
+    /** The frame in which a number is told, nearest to a moment and within the mean about it; −1 for none. */
+    private int nearest(double when, double[] told) {
         return IntStream.range(0, c.size())
-                .filter(i -> !Double.isNaN(c.directionRad()[i]) && Math.abs(c.realSeconds()[i] - when) <= over / 2)
+                .filter(i -> Double.isFinite(told[i]) && Math.abs(c.realSeconds()[i] - when) <= over / 2)
                 .boxed()
                 .min(Comparator.comparingDouble(i -> Math.abs(c.realSeconds()[i] - when)))
                 .orElse(-1);

@@ -35,8 +35,8 @@ final class PolarGains {
     private static final int ABOUT = 4;
 
     /**
-     * Where nobody walks by, all cells together say 1.2 to 1.5 times what sectors apart do (rendered clips of both simulators); with
-     * people about the hands 2 to 13 times.
+     * How much more all cells together may say than sectors apart. In most frames of a rendered clip without anybody else they say 1.2 to
+     * 1.5 times as much, with a second angler 1.3 to 2.8, while three walkers pass the hands up to 13 (one clip each).
      */
     private static final float CROWDED = 2;
 
@@ -166,7 +166,7 @@ final class PolarGains {
      * sectors, and most of the small cells near the hands: three walkers outweighed a blank that was clear to see.
      */
     private static float[] clutter(float[][] strength, double[] radii) {
-        float[] sample = new float[strength.length * DIRECTIONS];
+        float[] sample = new float[strength.length * (DIRECTIONS / 8)];
         int n = 0;
         for (float[] row : strength) {
             for (int c = n % 8; c < DIRECTIONS; c += 8) {
