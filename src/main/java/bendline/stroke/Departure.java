@@ -26,6 +26,12 @@ final class Departure {
     /** Places before and after that tell a level from a rise. */
     private static final int LEAST = 3;
 
+    /**
+     * By how much a parabola may be off, real seconds: the blank straightens and the line shrinks in the first hundredth of a second. 10 ms
+     * on the second simulator's hurried cast with hardly any errors.
+     */
+    private static final double NEARLY_SECONDS = 0.005;
+
     /** Least uncertainty of a distance, pixels. */
     private static final double LEAST_PX = 1;
 
@@ -34,13 +40,14 @@ final class Departure {
     /**
      * The moment, of those between two.
      *
+     * @param tight from when the line is tight, real time: the rise of a slack one is no departure
      * @param step usual time between frames, real seconds
      * @param drop about, pixels
      */
-    static Found between(double from, double to, RodSeries rod, double step, double drop) {
+    static Found between(double from, double to, double tight, RodSeries rod, double step, double drop) {
         double about = Math.max(ABOUT_SECONDS, ABOUT_FRAMES * step);
         int[] seen = IntStream.range(0, rod.size())
-                .filter(i -> rod.time()[i] >= from - about && rod.time()[i] <= to + about)
+                .filter(i -> rod.time()[i] >= Math.max(tight, from - about) && rod.time()[i] <= to + about)
                 .filter(i -> Double.isFinite(RigLine.distance(rod, i)))
                 .toArray();
         Onset.Samples squares = new Onset.Samples(
@@ -55,7 +62,7 @@ final class Departure {
                 ? Found.nothing("the rig was seen in too few frames about the moment it left the tip's circle")
                 : new Found(
                         onset.at(),
-                        onset.sd(),
+                        Math.hypot(onset.sd(), NEARLY_SECONDS),
                         "the rig leaves the circle of its drop round the tip, by all frames about that time together");
     }
 

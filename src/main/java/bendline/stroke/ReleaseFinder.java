@@ -132,13 +132,18 @@ final class ReleaseFinder {
         if (!(hi > lo)) {
             return found;
         }
-        Found all = Departure.between(lo, hi, rod, step, RigLine.drop(rod, rod.time()[0], from));
+        Found all = Departure.between(lo, hi, tight(from), rod, step, RigLine.drop(rod, rod.time()[0], from));
         double off = Math.abs(all.value() - found.value());
         return off > CONTRADICTION * Math.hypot(all.sd(), found.sd()) ? all : found;
     }
 
+    /** @param loaded from when the blank is fully loaded */
+    private double tight(double loaded) {
+        return loaded - Math.max(TIGHT_BEFORE_SECONDS, 3 * step);
+    }
+
     private void remember(Deque<Double> tight, int i, double distance, double from) {
-        if (rod.time()[i] >= from - Math.max(TIGHT_BEFORE_SECONDS, 3 * step)) {
+        if (rod.time()[i] >= tight(from)) {
             tight.addLast(distance);
             if (tight.size() > TIGHT_FRAMES) {
                 tight.removeFirst();
