@@ -232,14 +232,7 @@ class LoadReaderTest {
                                 f.blank().resampled(5),
                                 f.buttAngleSd()))
                 .toList();
-        Trace trace = new Trace(
-                whole.width(),
-                whole.height(),
-                five,
-                whole.motion(),
-                whole.freeLengthPx(),
-                whole.freeLengthSdPx(),
-                null);
+        Trace trace = withFrames(whole, five);
         Setup setup = new Setup(null, c.scenario().rod().freeLengthM(), null, null, null, null, List.of())
                 .withBlank(measured(c.scenario()));
         Stroke stroke =
@@ -275,26 +268,20 @@ class LoadReaderTest {
                             f.buttAngleSd());
                 })
                 .toList();
-        Trace trace = new Trace(
+        BodyTrace unknown = BodyTrace.nobody(0, "not asked");
+        Stroke stroke = stroke(c, withFrames(whole, swayed), c.scenario().rod().freeLengthM(), unknown);
+        assertHolds(stroke.measure("peakTipForce"), c.truth("peakMeanLinePull40msN"));
+    }
+
+    private static Trace withFrames(Trace whole, List<FrameTrace> frames) {
+        return new Trace(
                 whole.width(),
                 whole.height(),
-                swayed,
+                frames,
                 whole.motion(),
                 whole.freeLengthPx(),
                 whole.freeLengthSdPx(),
                 null);
-        Setup setup = new Setup(
-                        null,
-                        c.scenario().rod().freeLengthM(),
-                        null,
-                        c.scenario().rig().massG() / 1000,
-                        null,
-                        null,
-                        List.of())
-                .withBlank(measured(c.scenario()));
-        Stroke stroke =
-                new StrokeTimer().time(trace, setup, new SlowMotion(1, "given")).get(0);
-        assertHolds(stroke.measure("peakTipForce"), c.truth("peakMeanLinePull40msN"));
     }
 
     /** Twice what holds two cases in three holds nineteen in twenty. */
