@@ -2,12 +2,11 @@ package bendline.trace;
 
 import bendline.geometry.Angles;
 import bendline.geometry.Polyline;
+import bendline.signal.LeastSquares;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.apache.commons.math3.fitting.PolynomialCurveFitter;
-import org.apache.commons.math3.fitting.WeightedObservedPoints;
 
 /**
  * Finds frames in which the blank leaves the hand in a direction that its neighbours in time do not bear out: a rod weighs
@@ -56,11 +55,12 @@ final class Kinks {
             return false;
         }
         double now = looks.get(t).seconds();
-        double[] u =
+        double[] away =
                 near.stream().mapToDouble(i -> looks.get(i).seconds() - now).toArray();
+        double span = Math.max(1e-6, Arrays.stream(away).map(Math::abs).max().orElse(1));
+        double[] u = Arrays.stream(away).map(s -> s / span).toArray();
         double[] v =
                 near.stream().mapToDouble(i -> Angles.wrap(angle[i] - angle[t])).toArray();
-        double span = Math.max(1e-6, Arrays.stream(u).map(Math::abs).max().orElse(1));
         double[] weight = new double[v.length];
         double median = median(v.clone());
         double spread = Math.max(SMALLEST, 3 * 1.4826 * median(away(v, median)));
@@ -70,15 +70,11 @@ final class Kinks {
         double expected = median;
         double scatter = spread;
         for (int round = 0; round < 6; round++) {
-            WeightedObservedPoints points = new WeightedObservedPoints();
-            for (int k = 0; k < v.length; k++) {
-                points.add(weight[k] + 1e-6, u[k] / span, v[k]);
-            }
-            double[] c = PolynomialCurveFitter.create(2).fit(points.toList());
+            double[] c = LeastSquares.parabola(
+                    u, v, Arrays.stream(weight).map(w -> w + 1e-6).toArray());
             double[] residual = new double[v.length];
             for (int k = 0; k < v.length; k++) {
-                double x = u[k] / span;
-                residual[k] = v[k] - c[0] - x * (c[1] + x * c[2]);
+                residual[k] = v[k] - c[0] - u[k] * (c[1] + u[k] * c[2]);
             }
             scatter = Math.max(0.01, 1.4826 * median(away(residual, 0)));
             for (int k = 0; k < v.length; k++) {

@@ -2,10 +2,10 @@ package bendline.trace;
 
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
+import bendline.signal.LeastSquares;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import org.apache.commons.math3.fitting.PolynomialCurveFitter;
-import org.apache.commons.math3.fitting.WeightedObservedPoints;
 
 /**
  * Draws the blank on to the upper hand, where hands and arms hide its edges: the inner part of what was fitted, continued
@@ -34,16 +34,19 @@ final class ToTheHand {
         double length = line.length();
         double missing = freePx - length;
         double span = INNER_SHARE * length;
-        WeightedObservedPoints xs = new WeightedObservedPoints();
-        WeightedObservedPoints ys = new WeightedObservedPoints();
+        double[] at = new double[SAMPLES];
+        double[] xs = new double[SAMPLES];
+        double[] ys = new double[SAMPLES];
+        double[] alike = new double[SAMPLES];
+        Arrays.fill(alike, 1);
         for (int k = 0; k < SAMPLES; k++) {
-            double s = span * k / (SAMPLES - 1);
-            Point p = line.at(s);
-            xs.add(s / span, p.x());
-            ys.add(s / span, p.y());
+            at[k] = (double) k / (SAMPLES - 1);
+            Point p = line.at(span * at[k]);
+            xs[k] = p.x();
+            ys[k] = p.y();
         }
-        double[] x = PolynomialCurveFitter.create(2).fit(xs.toList());
-        double[] y = PolynomialCurveFitter.create(2).fit(ys.toList());
+        double[] x = LeastSquares.parabola(at, xs, alike);
+        double[] y = LeastSquares.parabola(at, ys, alike);
         double blend = 0.1 * length;
         List<Point> out = new ArrayList<>(points);
         for (int k = 0; k < points; k++) {
