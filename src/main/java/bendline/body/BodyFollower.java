@@ -83,13 +83,16 @@ public final class BodyFollower {
             Walk walk = new Walk(finders);
             List<Frame> batch = new ArrayList<>();
             int done = 0;
-            for (Frame f = reader.next(); f != null && f.index() <= frames.last(); f = reader.next()) {
-                if (frames.contains(f.index())) {
-                    batch.add(f);
-                    progress.accept((double) ++done / frames.size());
+            for (int left = frames.size(); left > 0; left--) {
+                Frame f = reader.next(frames::contains);
+                if (f == null) {
+                    break;
                 }
+                batch.add(f);
+                progress.accept((double) ++done / frames.size());
                 if (batch.size() == BATCH) {
                     sights.addAll(walk.look(batch));
+                    batch.forEach(reader::giveBack);
                     batch.clear();
                 }
             }
