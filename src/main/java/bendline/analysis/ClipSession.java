@@ -6,6 +6,7 @@ import bendline.footage.ClipInfo;
 import bendline.footage.Footage;
 import bendline.footage.SlowMotion;
 import bendline.scene.Mark;
+import bendline.scene.Scene;
 import bendline.scene.Setup;
 import bendline.stroke.BodyReader;
 import bendline.stroke.Stroke;
@@ -44,11 +45,13 @@ public final class ClipSession implements AutoCloseable {
     }
 
     static ClipSession open(Footage footage, Setup setup, Progress progress) {
-        ClipInfo read = timed(footage.survey(f -> progress.at("Reading the clip", f)), setup);
+        Scene scene = Scene.survey(footage, f -> progress.at("Reading the clip", f));
+        ClipInfo read = timed(footage.survey(f -> {}), setup);
         new MarkCheck(read).check(setup.marks());
         TraceSession trace = TraceSession.open(
                 footage,
                 read,
+                scene,
                 setup.withMarks(ofParts(setup.marks())),
                 f -> progress.at("Following the rod", f),
                 sight -> progress.firstLook(FirstLook.of(read, sight, setup)));

@@ -214,6 +214,12 @@ final class Container implements AutoCloseable {
         return stream.nb_frames();
     }
 
+    /** How many pictures there should be, counted by the header or by its length; 0 where it tells neither. */
+    int expectedFrames() {
+        double counted = statedFrames() > 0 ? statedFrames() : nominalStep() > 0 ? statedSeconds() / nominalStep() : 0;
+        return (int) Math.min(counted, Integer.MAX_VALUE);
+    }
+
     static double ratio(AVRational r) {
         return r.den() == 0 ? 0 : (double) r.num() / r.den();
     }

@@ -16,12 +16,19 @@ public final class Footage {
 
     private final Path file;
     private final UnaryOperator<Turn> turning;
+    private final int expectedFrames;
     private volatile @Nullable ClipInfo info;
 
-    /** @param turning from the turn that the clip states to the one applied */
+    /**
+     * @param turning from the turn that the clip states to the one applied
+     * @throws FootageException with one sentence for the user where the file cannot be used
+     */
     private Footage(Path file, UnaryOperator<Turn> turning) {
         this.file = file;
         this.turning = turning;
+        try (Decoder decoder = new Decoder(file, 1)) {
+            expectedFrames = decoder.container().expectedFrames();
+        }
     }
 
     /**
@@ -41,7 +48,6 @@ public final class Footage {
      */
     public static Footage open(Path file, int extraClockwiseDegrees) {
         Turn extra = new Turn(extraClockwiseDegrees, false);
-        new Decoder(file, 1).close();
         return new Footage(file, stated -> stated.then(extra));
     }
 
@@ -52,7 +58,6 @@ public final class Footage {
      */
     public static Footage open(Path file, ClipInfo known) {
         Turn same = new Turn(known.rotationDegrees(), known.mirrored());
-        new Decoder(file, 1).close();
         Footage footage = new Footage(file, stated -> same);
         footage.info = known;
         return footage;
@@ -61,6 +66,12 @@ public final class Footage {
     /** The file as it was given. */
     public Path path() {
         return file;
+    }
+
+    /** How many frames the clip holds where that is known, else how many its header speaks of, which may be wrong; 0 where neither tells. */
+    public int expectedFrames() {
+        ClipInfo known = info;
+        return known == null ? expectedFrames : known.frames();
     }
 
     /**

@@ -47,6 +47,11 @@ public final class LumaReader implements AutoCloseable {
         return new Frame(frames.index(), frames.seconds(), new Luma(size.width(), size.height(), upright), tint);
     }
 
+    /** How far the clip has been read, 0 to 1, going by the length its header states. */
+    public double progress() {
+        return frames.progress();
+    }
+
     /**
      * Tells that nobody looks at a frame of this reader any more, so that a later one may be written over it. Optional: what is
      * not given back stays as it is.

@@ -110,7 +110,7 @@ final class TimedFrames implements AutoCloseable {
     /** How far the clip has been read, 0 to 1, going by the length its header states. */
     double progress() {
         double stated = decoder.container().statedSeconds();
-        return stated > 0 ? Math.min(1, seconds() / stated) : 0;
+        return stated > 0 && !times.isEmpty() ? Math.min(1, seconds() / stated) : 0;
     }
 
     private void finish() {

@@ -47,7 +47,8 @@ public record PackedPlane(int width, int height, byte[] quarters) {
         return unpacked(area, new PlanePool());
     }
 
-    private Plane unpacked(Area area, PlanePool pool) {
+    /** The values inside an area in a plane from a pool. */
+    public Plane unpacked(Area area, PlanePool pool) {
         Plane plane = pool.take(area.width(), area.height());
         float[] out = plane.values();
         for (int row = 0; row < area.height(); row++) {

@@ -41,6 +41,7 @@ public record Backdrop(
     /** Gathers the stabilised frames from which a background is made. */
     static final class Samples {
 
+        private final List<Integer> frames = new ArrayList<>();
         private final List<Double> seconds = new ArrayList<>();
         private final List<Luma> grey = new ArrayList<>();
         private final List<Luma> blue = new ArrayList<>();
@@ -54,6 +55,7 @@ public record Backdrop(
         /** A frame of which a part is known to be covered. */
         void add(Frame frame, Homography map, @Nullable Cover cover) {
             int w = frame.luma().width();
+            frames.add(frame.index());
             seconds.add(frame.seconds());
             covered.add(
                     cover == null ? new BitSet() : cover.pixels(w, frame.luma().height()));
@@ -80,8 +82,8 @@ public record Backdrop(
             boolean coloured = blue.size() == grey.size();
             BitSet ever = new BitSet();
             covered.forEach(ever::or);
-            Background.Covered whole = new Over(covered, ever, i -> i);
-            Background.Covered halves =
+            SampleStack.Covered whole = new Over(covered, ever, i -> i);
+            SampleStack.Covered halves =
                     new Over(covered, ever, i -> 2 * (i / (width / 2)) * width + 2 * (i % (width / 2)));
             return new Backdrop(
                     Background.of(grey, weight, whole),
@@ -89,12 +91,10 @@ public record Backdrop(
                     coloured ? Background.of(red, weight, halves) : null);
         }
 
-        /** Some of them, evenly spread. */
-        List<Glimpse> glimpses(Backdrop behind, int most) {
-            int n = Math.min(most, size());
+        /** What shows in each of them; this ends them, so that the two are never all in memory. */
+        List<Glimpse> glimpses(Backdrop behind) {
             PlanePool pool = new PlanePool();
-            return IntStream.range(0, n)
-                    .map(k -> (int) ((k + 0.5) * size() / n))
+            return IntStream.range(0, size())
                     .parallel()
                     .mapToObj(k -> glimpse(behind, k, pool))
                     .toList();
@@ -103,17 +103,17 @@ public record Backdrop(
         private Glimpse glimpse(Backdrop behind, int k, PlanePool pool) {
             Luma picture = grey.get(k);
             Tint tint = blue.size() == grey.size() ? new Tint(blue.get(k), red.get(k)) : null;
-            Frame frame = new Frame(k, seconds.get(k), picture, tint);
+            Frame frame = new Frame(frames.get(k), seconds.get(k), picture, tint);
             Area whole = new Area(0, 0, picture.width(), picture.height());
             Plane plane = behind.difference(frame, Homography.IDENTITY, whole, pool);
-            Glimpse out = new Glimpse(seconds.get(k), PackedPlane.of(plane));
+            Glimpse out = new Glimpse(frame.index(), frame.seconds(), PackedPlane.of(plane));
             pool.giveBack(plane);
             return out;
         }
     }
 
     /** What is known to lie over pixels of planes, of which each is told by one of the whole pictures. */
-    private record Over(List<BitSet> covered, BitSet any, IntUnaryOperator inPicture) implements Background.Covered {
+    private record Over(List<BitSet> covered, BitSet any, IntUnaryOperator inPicture) implements SampleStack.Covered {
 
         @Override
         public boolean at(int sample, int pixel) {

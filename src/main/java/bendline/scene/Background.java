@@ -6,7 +6,6 @@ import bendline.image.Luma;
 import bendline.image.Plane;
 import bendline.image.PlanePool;
 import bendline.image.WarpedRows;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntUnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -28,13 +27,7 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
     /** Grey levels; below this, compression and sensor noise make every difference doubtful. */
     public static final float QUIET = 1.5f;
 
-    private static final int FEWEST = 3;
     private static final int GAIN_SAMPLES = 6000;
-
-    /** Pixels of every sample that are held at once. */
-    private static final int PIECE = 512;
-    /** The share of frames whose straying the noise covers; a blank passes over a pixel in far fewer than the rest. */
-    private static final double COVERED = 0.8;
 
     /** What exposure does to a clip on its way; beyond, the fit has failed. */
     private static final double LEAST_GAIN = 0.4;
@@ -47,14 +40,6 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
      */
     private static final double STEADY_LEVELS = 12;
 
-    /** Says whether something that moves is known to lie over a pixel of a sample. */
-    interface Covered {
-        boolean at(int sample, int pixel);
-
-        /** Whether it lies over the pixel in any sample. */
-        boolean ever(int pixel);
-    }
-
     /**
      * The median over frames that already lie in reference coordinates.
      *
@@ -62,99 +47,23 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
      * @param weight what each sample counts, positive
      * @param covered what of the samples is left out, where enough is left
      */
-    static Background of(List<Luma> samples, double[] weight, Covered covered) {
-        if (samples.size() < FEWEST) {
+    static Background of(List<Luma> samples, double[] weight, SampleStack.Covered covered) {
+        if (samples.size() < SampleStack.FEWEST) {
             throw new IllegalArgumentException("a background needs three frames, got " + samples.size());
         }
         int width = samples.get(0).width();
         int height = samples.get(0).height();
         byte[][] pixels = samples.stream().map(Luma::pixels).toArray(byte[][]::new);
-        float[] median = median(pixels, weight, covered);
+        SampleStack stack = new SampleStack(pixels, weight, covered);
+        float[] median = stack.median();
         if (levelled(pixels, median)) {
-            median = median(pixels, weight, covered);
+            median = stack.median();
         }
         Plane middle = new Plane(width, height, median);
         Plane low = Extremes.lowest(middle);
         Plane high = Extremes.highest(middle);
-        float[] noise = noise(pixels, low.values(), high.values(), weight, covered);
+        float[] noise = stack.noise(low.values(), high.values());
         return new Background(middle, low, high, new Plane(width, height, noise));
-    }
-
-    private static float[] noise(byte[][] pixels, float[] low, float[] high, double[] weight, Covered covered) {
-        WeightedLevels levels = new WeightedLevels();
-        boolean[] counts = new boolean[pixels.length];
-        byte[][] piece = new byte[pixels.length][PIECE];
-        float[] noise = new float[low.length];
-        double enough = COVERED * (1 + 1e-9) * Arrays.stream(weight).sum();
-        for (int i = 0; i < noise.length; i++) {
-            int at = i % PIECE;
-            if (at == 0) {
-                copy(pixels, i, piece);
-            }
-            float lo = low[i];
-            float hi = high[i];
-            boolean bare = !covered.ever(i);
-            if (bare && quietWeight(piece, at, lo, hi, weight) > enough) {
-                noise[i] = QUIET;
-                continue;
-            }
-            if (!bare) {
-                bare(i, covered, counts);
-            }
-            for (int k = 0; k < pixels.length; k++) {
-                if (bare || counts[k]) {
-                    levels.add((int) (Math.abs(stray(piece[k][at] & 0xff, lo, hi)) + 0.5f), weight[k]);
-                }
-            }
-            noise[i] = Math.max(QUIET, levels.quantileAndClear(COVERED));
-        }
-        return noise;
-    }
-
-    /** The next pixels of every sample, side by side: sixty pictures at once are more than a processor can keep up with. */
-    private static void copy(byte[][] pixels, int from, byte[][] piece) {
-        for (int k = 0; k < pixels.length; k++) {
-            System.arraycopy(pixels[k], from, piece[k], 0, Math.min(PIECE, pixels[k].length - from));
-        }
-    }
-
-    /** Weight of the samples that stray so little at a pixel that they are no noisier than is allowed for anyway. */
-    private static double quietWeight(byte[][] pixels, int pixel, float low, float high, double[] weight) {
-        // Straying is told in whole levels.
-        int least = (int) Math.floor(low - QUIET) + 1;
-        int most = (int) Math.ceil(high + QUIET) - 1;
-        double quiet = 0;
-        for (int k = 0; k < pixels.length; k++) {
-            int level = pixels[k][pixel] & 0xff;
-            quiet += level >= least && level <= most ? weight[k] : 0;
-        }
-        return quiet;
-    }
-
-    private static float[] median(byte[][] pixels, double[] weight, Covered covered) {
-        WeightedLevels levels = new WeightedLevels();
-        boolean[] counts = new boolean[pixels.length];
-        byte[][] piece = new byte[pixels.length][PIECE];
-        double all = Arrays.stream(weight).sum();
-        float[] median = new float[pixels[0].length];
-        for (int i = 0; i < median.length; i++) {
-            int at = i % PIECE;
-            if (at == 0) {
-                copy(pixels, i, piece);
-            }
-            if (!covered.ever(i)) {
-                levels.addAll(piece, at, weight, all);
-            } else {
-                bare(i, covered, counts);
-                for (int k = 0; k < pixels.length; k++) {
-                    if (counts[k]) {
-                        levels.add(piece[k][at] & 0xff, weight[k]);
-                    }
-                }
-            }
-            median[i] = levels.quantileAndClear(0.5);
-        }
-        return median;
     }
 
     /**
@@ -182,23 +91,6 @@ public record Background(Plane median, Plane low, Plane high, Plane noise) {
             }
         }
         return any;
-    }
-
-    /** Which samples show a pixel bare; all, where fewer than three do. */
-    private static void bare(int pixel, Covered covered, boolean[] counts) {
-        int bare = 0;
-        for (int k = 0; k < counts.length; k++) {
-            counts[k] = !covered.at(k, pixel);
-            bare += counts[k] ? 1 : 0;
-        }
-        if (bare < FEWEST) {
-            Arrays.fill(counts, true);
-        }
-    }
-
-    private static float stray(float value, float low, float high) {
-        // One of the two is zero; without branches, which are as good as random in foliage.
-        return Math.min(0, value - low) + Math.max(0, value - high);
     }
 
     /**

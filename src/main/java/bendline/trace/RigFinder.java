@@ -68,11 +68,16 @@ final class RigFinder {
         this.finder = new BlobFinder(rodPx);
     }
 
-    /** Takes the next frame. */
-    void add(Plane difference, @Nullable Fit rod) {
+    /** What may be the rig in a frame; may be asked by several threads. */
+    List<Blob> things(Plane difference, @Nullable Fit rod) {
         boolean[] covered = finder.covered(difference, rod);
         List<Blob> things = finder.find(difference, rod, covered);
-        blobs.add(rod == null ? things : byLine(things, new TipLine(difference, covered, tip(rod), rodPx)));
+        return rod == null ? things : byLine(things, new TipLine(difference, covered, tip(rod), rodPx));
+    }
+
+    /** Takes the next frame's. */
+    void add(List<Blob> things) {
+        blobs.add(things);
     }
 
     /** Without pieces of the line, and with the place where it ends if nothing is seen there. */

@@ -11,17 +11,16 @@ import bendline.image.Plane;
 import bendline.image.PlanePool;
 import bendline.scene.Backdrop;
 import bendline.scene.Cover;
+import bendline.scene.Glimpse;
 import bendline.scene.Scene;
 import bendline.scene.Setup;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
-import java.util.function.IntPredicate;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** Follows grip, blank, tip and rig through a clip; see the package description for how. */
@@ -41,10 +40,11 @@ public final class RodTracker {
     /** How far from the pivot the rig is looked for, in visible lengths. */
     private static final double RIG_REACH = 1.6;
 
-    /** Frames a second of the clip, and in all, that are looked at before it is decided whether a better background is needed. */
-    private static final double FIRST_LOOKS_PER_SECOND = 20;
+    /** Share of the work that a survey is, where it is done on the way. */
+    private static final double SURVEYED = 0.25;
 
-    private static final int FEWEST_FIRST_LOOKS = 60;
+    /** Pictures from which is learnt where the rod is held and how long it is. */
+    private static final int MOST_SCOUTS = 32;
 
     /** Frames held at once: enough for every processor to have some while memory stays small. */
     private static final int BATCH = Math.min(16, 4 * Runtime.getRuntime().availableProcessors());
@@ -57,6 +57,27 @@ public final class RodTracker {
      * @param area that it stays in, with its rig
      */
     private record Rod(Point near, RodLength.Estimate length, Area area) {}
+
+    /**
+     * How a frame is looked at.
+     *
+     * @param pool from which its planes are
+     */
+    private record Looking(Rod rod, PolarSearch search, BlankFitter fitter, PlanePool pool) {
+
+        /** What a plane shows. */
+        Look at(Plane difference, double seconds) {
+            List<Fit> fits = new ArrayList<>();
+            for (PolarSearch.Candidate c : search.find(difference, rod.near(), CANDIDATES)) {
+                boolean asked = fits.size() < FITTED && !Scouts.underground(c.curve());
+                Fit fit = asked ? fitter.fit(difference, c.curve(), 14, 7) : null;
+                if (fit != null && Regained.held(fit, rod.near(), rod.length())) {
+                    fits.add(fit);
+                }
+            }
+            return new Look(seconds, fits, null);
+        }
+    }
 
     private final Footage footage;
     private final ClipInfo info;
@@ -79,7 +100,9 @@ public final class RodTracker {
      * @return a trace whose {@link Trace#trouble()} says why, where no rod was found
      */
     public static Trace follow(Footage footage, ClipInfo info, Setup setup, DoubleConsumer progress) {
-        try (TraceSession session = TraceSession.open(footage, info, setup, progress, sight -> {})) {
+        Scene scene = Scene.survey(footage, share -> progress.accept(SURVEYED * share));
+        DoubleConsumer rest = share -> progress.accept(SURVEYED + (1 - SURVEYED) * share);
+        try (TraceSession session = TraceSession.open(footage, info, scene, setup, rest, sight -> {})) {
             return session.trace();
         }
     }
@@ -124,19 +147,18 @@ public final class RodTracker {
         Rod rod = new Rod(near, length, area);
         DifferenceStore store = new DifferenceStore();
         try {
-            int step = step(info);
-            List<Look> looks = look(scene.backdrop(), rod, t -> t % step == 0, store, 0.4, 0.5);
-            List<Cover> covers = covers(looks, step, length, origin);
-            if (covers.isEmpty() && step > 1) {
-                List<Look> others = look(scene.backdrop(), rod, t -> t % step != 0, store, 0.5, 0.65);
-                looks = inOrder(looks, others);
-                covers = covers(looks, 1, length, origin);
+            int[] glimpses = scene.glimpses().stream().mapToInt(Glimpse::frame).toArray();
+            List<Cover> covers = covers(glimpsed(rod), glimpses, length, origin);
+            List<Look> seen = List.of();
+            if (covers.isEmpty()) {
+                seen = look(scene.backdrop(), rod, store, 0.1, 0.5);
+                covers = covers(seen, IntStream.range(0, seen.size()).toArray(), length, origin);
             }
             if (!covers.isEmpty()) {
-                Backdrop behind = scene.behind(footage, info, covers, share -> progress.accept(0.65 + 0.05 * share));
-                looks = look(behind, rod, t -> true, store, 0.7, 0.9);
+                Backdrop behind = scene.behind(footage, info, covers, share -> progress.accept(0.5 + 0.05 * share));
+                seen = look(behind, rod, store, 0.55, 0.85);
             }
-            looks = chosen(looks, 1, length);
+            List<Look> looks = chosen(seen, 1, length);
             Paint paint = Paint.of(looks, length.freePx());
             return followed(paint.shown(looks), near, paint.with(length, looks), origin, store);
         } catch (RuntimeException e) {
@@ -145,22 +167,30 @@ public final class RodTracker {
         }
     }
 
-    /** Every so manieth frame is enough to tell whether a better background is needed, and what it is made of. */
-    static int step(ClipInfo info) {
-        int bySeconds = (int) Math.round(1 / (FIRST_LOOKS_PER_SECOND * info.medianStepSeconds()));
-        return Math.max(1, Math.min(bySeconds, info.frames() / FEWEST_FIRST_LOOKS));
-    }
-
-    private static List<Look> inOrder(List<Look> some, List<Look> others) {
-        return Stream.concat(some.stream(), others.stream())
-                .sorted(Comparator.comparingDouble(Look::seconds))
+    /** What the glimpses show: enough to tell whether a better background is needed, and as a rule what it is made of. */
+    private List<Look> glimpsed(Rod rod) {
+        Looking looking = looking(rod);
+        List<Look> looks = scene.glimpses().parallelStream()
+                .map(g -> {
+                    Plane plane = g.difference().unpacked(rod.area(), looking.pool());
+                    Look look = looking.at(plane, g.seconds());
+                    looking.pool().giveBack(plane);
+                    return look;
+                })
                 .toList();
+        progress.accept(0.1);
+        return looks;
     }
 
-    /** What a better background is made of, where one is needed and there is enough. */
-    private List<Cover> covers(List<Look> looks, int step, RodLength.Estimate length, Point origin) {
+    /**
+     * What a better background is made of, where one is needed and there is enough.
+     *
+     * @param frames that were looked at
+     */
+    private List<Cover> covers(List<Look> looks, int[] frames, RodLength.Estimate length, Point origin) {
+        double step = (double) info.frames() / looks.size();
         List<Look> first = chosen(looks, step, length);
-        return Uncovered.needed(first) ? Uncovered.covers(first, step, length, origin) : List.of();
+        return Uncovered.needed(first) ? Uncovered.covers(first, frames, length, origin) : List.of();
     }
 
     private Followed followed(
@@ -193,7 +223,11 @@ public final class RodTracker {
 
     private Scouts scouts() {
         Scouts out = new Scouts(info.width(), info.height());
-        scene.glimpses().forEach(out::add);
+        List<Glimpse> glimpses = scene.glimpses();
+        int n = Math.min(MOST_SCOUTS, glimpses.size());
+        for (int k = 0; k < n; k++) {
+            out.add(glimpses.get((int) ((k + 0.5) * glimpses.size() / n)));
+        }
         return out;
     }
 
@@ -210,36 +244,39 @@ public final class RodTracker {
         return 2 * (int) (x / 2);
     }
 
-    private List<Look> look(
-            Backdrop whole, Rod rod, IntPredicate wanted, DifferenceStore store, double from, double to) {
-        PolarSearch search =
-                new PolarSearch(0.055 * info.height(), REACH * rod.length().freePx());
-        BlankFitter fitter =
-                new BlankFitter(info.height(), rod.near(), rod.length().freePx());
+    private Looking looking(Rod rod) {
+        double reach = REACH * rod.length().freePx();
+        return new Looking(
+                rod,
+                new PolarSearch(0.055 * info.height(), reach),
+                new BlankFitter(info.height(), rod.near(), rod.length().freePx()),
+                new PlanePool());
+    }
+
+    private List<Look> look(Backdrop whole, Rod rod, DifferenceStore store, double from, double to) {
+        Looking looking = looking(rod);
         Backdrop backdrop = whole.cut(rod.area());
-        PlanePool pool = new PlanePool();
         List<Look> looks = new ArrayList<>();
         eachBatch(
-                wanted,
                 from,
                 to,
                 batch -> batch.parallelStream()
                         .map(frame -> {
                             Homography map = scene.motion().toReference().get(frame.index());
-                            Plane plane = backdrop.difference(frame, map, rod.area(), pool);
-                            List<Fit> fits = fits(plane, search, fitter, rod.near(), rod.length());
+                            Plane plane = backdrop.difference(frame, map, rod.area(), looking.pool());
+                            Look look = looking.at(plane, frame.seconds());
                             store.put(frame.index(), plane);
-                            pool.giveBack(plane);
-                            return new Look(frame.seconds(), fits, null);
+                            looking.pool().giveBack(plane);
+                            return look;
                         })
                         .forEachOrdered(looks::add));
         return looks;
     }
 
     /** @param step frames from one look to the next, which the rod may have moved on by */
-    private List<Look> chosen(List<Look> looks, int step, RodLength.Estimate length) {
+    private List<Look> chosen(List<Look> looks, double step, RodLength.Estimate length) {
         List<List<Fit>> choices = looks.stream().map(Look::choices).toList();
-        @Nullable Fit[] path = new PathChooser(choices, (double) step * info.height(), length.freePx()).choose(choices);
+        @Nullable Fit[] path = new PathChooser(choices, step * info.height(), length.freePx()).choose(choices);
         List<Look> out = new ArrayList<>();
         for (int i = 0; i < looks.size(); i++) {
             out.add(looks.get(i).with(Confidence.sure(path[i]) ? path[i] : null));
@@ -247,36 +284,30 @@ public final class RodTracker {
         return out;
     }
 
-    private static List<Fit> fits(
-            Plane difference, PolarSearch search, BlankFitter fitter, Point pivot, RodLength.Estimate rod) {
-        List<Fit> fits = new ArrayList<>();
-        for (PolarSearch.Candidate c : search.find(difference, pivot, CANDIDATES)) {
-            boolean asked = fits.size() < FITTED && !Scouts.underground(c.curve());
-            Fit fit = asked ? fitter.fit(difference, c.curve(), 14, 7) : null;
-            if (fit != null && Regained.held(fit, pivot, rod)) {
-                fits.add(fit);
-            }
-        }
-        return fits;
-    }
-
     /** Frames that failed or stick out are tried again from where their neighbours say the rod should be. */
     private List<Look> lookAgain(
             List<Look> looks, Point pivot, RodLength.Estimate rod, DifferenceStore store, RigFinder rigs) {
         Regained regained = regained(pivot, rod, store);
         List<Look> steady = Confidence.withoutOutliers(looks);
-        List<Look> out = new ArrayList<>();
         PlanePool pool = new PlanePool();
-        for (int t = 0; t < steady.size(); t++) {
-            Plane plane = store.get(t, pool);
-            Look look = steady.get(t);
-            if (look.chosen() == null) {
-                look = look.with(regained.at(t, steady));
-            }
-            rigs.add(plane, look.chosen());
-            pool.giveBack(plane);
-            out.add(look);
-            progress.accept(0.9 + 0.1 * (t + 1) / steady.size());
+        List<Look> out = new ArrayList<>();
+        for (int from = 0; from < steady.size(); from += BATCH) {
+            int to = Math.min(steady.size(), from + BATCH);
+            IntStream.range(from, to)
+                    .parallel()
+                    .mapToObj(t -> {
+                        Look look = steady.get(t);
+                        Look again = look.chosen() == null ? look.with(regained.at(t, steady)) : look;
+                        Plane plane = store.get(t, pool);
+                        List<Blob> things = rigs.things(plane, again.chosen());
+                        pool.giveBack(plane);
+                        return Map.entry(again, things);
+                    })
+                    .forEachOrdered(e -> {
+                        out.add(e.getKey());
+                        rigs.add(e.getValue());
+                    });
+            progress.accept(0.85 + 0.15 * to / steady.size());
         }
         return out;
     }
@@ -285,11 +316,11 @@ public final class RodTracker {
         return new Regained(store::get, new BlankFitter(info.height(), pivot, rod.freePx()), pivot, rod);
     }
 
-    /** Wanted frames a few at a time, so that they can be looked at side by side; none may be kept. */
-    private void eachBatch(IntPredicate wanted, double from, double to, Consumer<List<Frame>> use) {
+    /** Frames a few at a time, so that they can be looked at side by side; none may be kept. */
+    private void eachBatch(double from, double to, Consumer<List<Frame>> use) {
         List<Frame> batch = new ArrayList<>();
         try (LumaReader reader = footage.tinted()) {
-            for (Frame frame = reader.next(wanted); frame != null; frame = reader.next(wanted)) {
+            for (Frame frame = reader.next(); frame != null; frame = reader.next()) {
                 batch.add(frame);
                 if (batch.size() == BATCH) {
                     use.accept(batch);

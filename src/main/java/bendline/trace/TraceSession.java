@@ -42,18 +42,23 @@ public final class TraceSession implements AutoCloseable {
     /**
      * Follows the rod.
      *
+     * @param scene what the clip was surveyed to; null where it is too short
      * @param setup whose marks are obeyed
      * @param progress told the share of the work that is done, 0 to 1
      * @param first told once, before the rod is followed, what a few pictures show
      */
     public static TraceSession open(
-            Footage footage, ClipInfo info, Setup setup, DoubleConsumer progress, Consumer<FirstSight> first) {
-        if (info.frames() < 8) {
+            Footage footage,
+            ClipInfo info,
+            @Nullable Scene scene,
+            Setup setup,
+            DoubleConsumer progress,
+            Consumer<FirstSight> first) {
+        if (scene == null) {
             String few = "the clip has only " + info.frames() + " frames; film the whole cast";
             return new TraceSession(footage, info, Followed.nothing(info, still(info), few));
         }
         double own = setup.marks().isEmpty() ? 1 : 0.6;
-        Scene scene = Scene.survey(footage, info, share -> progress.accept(own * 0.3 * share));
         Followed followed =
                 RodTracker.follow(footage, info, scene, setup, share -> progress.accept(own * share), first);
         try {

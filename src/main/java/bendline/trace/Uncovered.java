@@ -42,10 +42,10 @@ final class Uncovered {
     /**
      * At most {@link #MOST} frames, none if the rod was not seen in enough directions.
      *
-     * @param looks at every so manieth frame, from the first on
-     * @param step frames from one look to the next
+     * @param looks at some frames
+     * @param frames which they are, counted from 0
      */
-    static List<Cover> covers(List<Look> looks, int step, RodLength.Estimate rod, Point origin) {
+    static List<Cover> covers(List<Look> looks, int[] frames, RodLength.Estimate rod, Point origin) {
         TreeMap<Integer, List<Integer>> sectors = new TreeMap<>();
         for (int t = 0; t < looks.size(); t++) {
             Fit fit = looks.get(t).chosen();
@@ -60,11 +60,11 @@ final class Uncovered {
             return out;
         }
         int each = Math.max(1, MOST / sectors.size());
-        for (List<Integer> frames : sectors.values()) {
-            int n = Math.min(each, frames.size());
+        for (List<Integer> alike : sectors.values()) {
+            int n = Math.min(each, alike.size());
             for (int k = 0; k < n; k++) {
-                int t = frames.get((int) ((k + 0.5) * frames.size() / n));
-                out.add(cover(t * step, looks.get(t).chosen(), rod, origin));
+                int t = alike.get((int) ((k + 0.5) * alike.size() / n));
+                out.add(cover(frames[t], looks.get(t).chosen(), rod, origin));
             }
         }
         return out.size() < FEWEST ? List.of() : out;

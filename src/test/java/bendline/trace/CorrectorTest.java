@@ -171,7 +171,7 @@ class CorrectorTest {
         CameraMotion still = new CameraMotion(Collections.nCopies(FRAMES, Homography.IDENTITY), 0, false);
         RigFinder rigs = new RigFinder(LENGTH, Double.NaN);
         IntStream.range(0, FRAMES)
-                .forEach(t -> rigs.add(planes.get(t), looks.get(t).chosen()));
+                .forEach(t -> rigs.add(rigs.things(planes.get(t), looks.get(t).chosen())));
         Point rig = new Point(300.5, 200.25);
         try (DifferenceStore store = new DifferenceStore()) {
             IntStream.range(0, FRAMES).forEach(t -> store.put(t, planes.get(t)));

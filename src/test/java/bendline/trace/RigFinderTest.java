@@ -51,7 +51,7 @@ class RigFinderTest {
         for (int t = 0; t < FRAMES; t++) {
             float[] values = noise();
             scene.draw(values, t);
-            rigs.add(new Plane(WIDTH, HEIGHT, values), ROD);
+            rigs.add(rigs.things(new Plane(WIDTH, HEIGHT, values), ROD));
             looks.add(new Look(t / 60.0, List.of(), ROD));
         }
         return rigs.choose(looks, Map.of());
