@@ -18,10 +18,10 @@ import org.jspecify.annotations.Nullable;
 final class RigFinder {
 
     /** Largest acceleration of a cast rig in rod lengths per second squared, about 270 m/s²; from the physics of the sample strokes' speeds. */
-    private static final double HARDEST_PULL = 80;
+    static final double HARDEST_PULL = 80;
 
     /** Fastest a rig goes, rod lengths per second, about 65 m/s: what jumps farther is something else. */
-    private static final double FASTEST = 20;
+    static final double FASTEST = 20;
     /** Off the drop's circle a rig is in flight; slower than this, in rod lengths per second, it is something else. */
     private static final double SLOWEST_FLIGHT = 2;
 
@@ -262,6 +262,15 @@ final class RigFinder {
             k = q;
             q = r;
         }
-        return RigPlaces.of(path, looks, drop);
+        return RigPlaces.of(kept(path, looks), looks, drop);
+    }
+
+    /** Without what contradicts the rest; what a user marked stays all the same. */
+    private @Nullable Blob[] kept(@Nullable Blob[] path, List<Look> looks) {
+        @Nullable Blob[] out = RigRuns.consistent(path, looks, rodPx);
+        for (int t = 0; t < out.length; t++) {
+            out[t] = path[t] != null && path[t].mass() == MARKED ? path[t] : out[t];
+        }
+        return out;
     }
 }
