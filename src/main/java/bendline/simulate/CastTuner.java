@@ -59,6 +59,9 @@ final class CastTuner {
             if (script.rushedFlat() != Severity.NONE && shift > LONGEST_WHEN_RUSHED) {
                 break;
             }
+            if (runsIntoTheNext(casts, cast, shift)) {
+                continue;
+            }
             Tried tried = attempt(shared, casts, cast, shift);
             if (best == null || tried.fault < best.fault) {
                 best = tried;
@@ -70,10 +73,18 @@ final class CastTuner {
         return best;
     }
 
+    private static CastScript shifted(CastScript cast, double shift) {
+        return cast.withSettle(Math.max(-0.45, cast.settleSeconds() + shift));
+    }
+
+    private static boolean runsIntoTheNext(List<CastScript> casts, int cast, double shift) {
+        double over = shifted(casts.get(cast), shift).overSeconds() + Scenario.BETWEEN_CASTS;
+        return cast + 1 < casts.size() && casts.get(cast + 1).startSeconds() < over;
+    }
+
     private static Tried attempt(CastRun shared, List<CastScript> casts, int cast, double shift) {
         List<CastScript> shifted = new ArrayList<>(casts);
-        CastScript c =
-                casts.get(cast).withSettle(Math.max(-0.45, casts.get(cast).settleSeconds() + shift));
+        CastScript c = shifted(casts.get(cast), shift);
         shifted.set(cast, c);
         CastRun run = shared.fork(shifted);
         double until = c.pushFrom() + c.feelSeconds() + c.turnDelaySeconds() + c.turnSeconds() + 0.4;

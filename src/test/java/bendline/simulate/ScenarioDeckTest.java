@@ -14,10 +14,13 @@ class ScenarioDeckTest {
         assertThat(ScenarioDeck.random(41)).isNotEqualTo(ScenarioDeck.random(42));
     }
 
-    /** A dozen holds every kind of stroke, both directions and several phones. */
+    /**
+     * A dozen holds every kind of stroke, both directions and several phones. In this one the first of two casts would come off best if
+     * it waited until the second has begun.
+     */
     @Test
     void aDozenIsVaried() {
-        List<Scenario> dozen = ScenarioDeck.deal(17, 12);
+        List<Scenario> dozen = ScenarioDeck.deal(20_261_128, 12);
         assertThat(dozen).filteredOn(s -> !s.angler()).hasSize(1);
         assertThat(dozen).filteredOn(s -> s.casts().size() == 2).hasSize(1);
         assertThat(dozen)
