@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -262,15 +263,14 @@ final class RigFinder {
             k = q;
             q = r;
         }
-        return RigPlaces.of(kept(path, looks), looks, drop);
+        return kept(path, RigPlaces.of(path, looks, drop), looks);
     }
 
     /** Without what contradicts the rest; what a user marked stays all the same. */
-    private @Nullable Blob[] kept(@Nullable Blob[] path, List<Look> looks) {
-        @Nullable Blob[] out = RigRuns.consistent(path, looks, rodPx);
-        for (int t = 0; t < out.length; t++) {
-            out[t] = path[t] != null && path[t].mass() == MARKED ? path[t] : out[t];
-        }
-        return out;
+    private List<Tracked> kept(@Nullable Blob[] path, List<Tracked> places, List<Look> looks) {
+        List<Tracked> consistent = RigRuns.consistent(places, looks, rodPx);
+        return IntStream.range(0, path.length)
+                .mapToObj(t -> path[t] != null && path[t].mass() == MARKED ? places.get(t) : consistent.get(t))
+                .toList();
     }
 }

@@ -2,7 +2,6 @@ package bendline.trace;
 
 import bendline.geometry.Point;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -42,21 +41,20 @@ final class RigRuns {
     }
 
     /**
-     * The same path without what contradicts the rest of it. The line's ends stay, which are no things that were seen.
+     * The same places without those that contradict the rest.
      *
-     * @param path what was chosen in each frame, or null
+     * @param places one a frame
      * @param rodPx hand to tip along the blank, pixels
      */
-    static @Nullable Blob[] consistent(@Nullable Blob[] path, List<Look> looks, double rodPx) {
-        @Nullable Point[] place = new Point[path.length];
-        for (int t = 0; t < place.length; t++) {
-            Blob b = path[t];
-            place[t] = b == null || b.lineEnd() ? null : b.centre();
-        }
+    static List<Tracked> consistent(List<Tracked> places, List<Look> looks, double rodPx) {
+        @Nullable
+        Point[] place = places.stream().map(r -> r.seen() ? r.position() : null).toArray(Point[]::new);
         double[] seconds = looks.stream().mapToDouble(Look::seconds).toArray();
-        @Nullable Blob[] out = path.clone();
+        List<Tracked> out = new ArrayList<>(places);
         for (Run run : new RigRuns(place, seconds, rodPx).contradicted()) {
-            Arrays.fill(out, run.from, run.to + 1, null);
+            for (int t = run.from; t <= run.to; t++) {
+                out.set(t, Tracked.notSeen(null, "what was found is elsewhere than the rig can have got to"));
+            }
         }
         return out;
     }

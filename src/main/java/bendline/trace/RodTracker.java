@@ -18,8 +18,12 @@ import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -39,6 +43,14 @@ public final class RodTracker {
 
     /** How far from the pivot the rig is looked for, in visible lengths. */
     private static final double RIG_REACH = 1.6;
+
+    /** Frames a second of the clip, and in all, that are looked at before it is decided whether a better background is needed. */
+    private static final double FIRST_LOOKS_PER_SECOND = 20;
+
+    private static final int FEWEST_FIRST_LOOKS = 60;
+
+    /** Share of these that will do where they are there anyway. */
+    private static final double DENSE = 0.4;
 
     /** Share of the work that a survey is, where it is done on the way. */
     private static final double SURVEYED = 0.25;
@@ -147,18 +159,23 @@ public final class RodTracker {
         Rod rod = new Rod(near, length, area);
         DifferenceStore store = new DifferenceStore();
         try {
-            int[] glimpses = scene.glimpses().stream().mapToInt(Glimpse::frame).toArray();
-            List<Cover> covers = covers(glimpsed(rod), glimpses, length, origin);
-            List<Look> seen = List.of();
+            int step = step(info);
+            boolean dense = scene.glimpses().size() * step >= DENSE * info.frames();
+            SortedMap<Integer, Look> seen = new TreeMap<>();
+            if (!dense) {
+                seen.putAll(look(scene.backdrop(), rod, t -> t % step == 0, store, 0, 0.1));
+            }
+            List<Cover> covers = covers(dense ? glimpsed(rod) : seen, length, origin);
             if (covers.isEmpty()) {
-                seen = look(scene.backdrop(), rod, store, 0.1, 0.5);
-                covers = covers(seen, IntStream.range(0, seen.size()).toArray(), length, origin);
+                Set<Integer> before = Set.copyOf(seen.keySet());
+                seen.putAll(look(scene.backdrop(), rod, t -> !before.contains(t), store, 0.1, 0.5));
+                covers = covers(seen, length, origin);
             }
             if (!covers.isEmpty()) {
                 Backdrop behind = scene.behind(footage, info, covers, share -> progress.accept(0.5 + 0.05 * share));
-                seen = look(behind, rod, store, 0.55, 0.85);
+                seen = look(behind, rod, t -> true, store, 0.55, 0.85);
             }
-            List<Look> looks = chosen(seen, 1, length);
+            List<Look> looks = chosen(List.copyOf(seen.values()), 1, length);
             Paint paint = Paint.of(looks, length.freePx());
             return followed(paint.shown(looks), near, paint.with(length, looks), origin, store);
         } catch (RuntimeException e) {
@@ -167,29 +184,33 @@ public final class RodTracker {
         }
     }
 
-    /** What the glimpses show: enough to tell whether a better background is needed, and as a rule what it is made of. */
-    private List<Look> glimpsed(Rod rod) {
+    /** Every so manieth frame is enough to tell whether a better background is needed, and what it is made of. */
+    static int step(ClipInfo info) {
+        int bySeconds = (int) Math.round(1 / (FIRST_LOOKS_PER_SECOND * info.medianStepSeconds()));
+        return Math.max(1, Math.min(bySeconds, info.frames() / FEWEST_FIRST_LOOKS));
+    }
+
+    /** What the glimpses show, by frame. */
+    private SortedMap<Integer, Look> glimpsed(Rod rod) {
         Looking looking = looking(rod);
-        List<Look> looks = scene.glimpses().parallelStream()
+        SortedMap<Integer, Look> looks = new TreeMap<>();
+        scene.glimpses().parallelStream()
                 .map(g -> {
                     Plane plane = g.difference().unpacked(rod.area(), looking.pool());
                     Look look = looking.at(plane, g.seconds());
                     looking.pool().giveBack(plane);
-                    return look;
+                    return Map.entry(g.frame(), look);
                 })
-                .toList();
+                .forEachOrdered(e -> looks.put(e.getKey(), e.getValue()));
         progress.accept(0.1);
         return looks;
     }
 
-    /**
-     * What a better background is made of, where one is needed and there is enough.
-     *
-     * @param frames that were looked at
-     */
-    private List<Cover> covers(List<Look> looks, int[] frames, RodLength.Estimate length, Point origin) {
+    /** What a better background is made of, where one is needed and there is enough. */
+    private List<Cover> covers(SortedMap<Integer, Look> looks, RodLength.Estimate length, Point origin) {
         double step = (double) info.frames() / looks.size();
-        List<Look> first = chosen(looks, step, length);
+        List<Look> first = chosen(List.copyOf(looks.values()), step, length);
+        List<Integer> frames = List.copyOf(looks.keySet());
         return Uncovered.needed(first) ? Uncovered.covers(first, frames, length, origin) : List.of();
     }
 
@@ -253,11 +274,13 @@ public final class RodTracker {
                 new PlanePool());
     }
 
-    private List<Look> look(Backdrop whole, Rod rod, DifferenceStore store, double from, double to) {
+    private SortedMap<Integer, Look> look(
+            Backdrop whole, Rod rod, IntPredicate wanted, DifferenceStore store, double from, double to) {
         Looking looking = looking(rod);
         Backdrop backdrop = whole.cut(rod.area());
-        List<Look> looks = new ArrayList<>();
+        SortedMap<Integer, Look> looks = new TreeMap<>();
         eachBatch(
+                wanted,
                 from,
                 to,
                 batch -> batch.parallelStream()
@@ -267,9 +290,9 @@ public final class RodTracker {
                             Look look = looking.at(plane, frame.seconds());
                             store.put(frame.index(), plane);
                             looking.pool().giveBack(plane);
-                            return look;
+                            return Map.entry(frame.index(), look);
                         })
-                        .forEachOrdered(looks::add));
+                        .forEachOrdered(e -> looks.put(e.getKey(), e.getValue())));
         return looks;
     }
 
@@ -316,11 +339,11 @@ public final class RodTracker {
         return new Regained(store::get, new BlankFitter(info.height(), pivot, rod.freePx()), pivot, rod);
     }
 
-    /** Frames a few at a time, so that they can be looked at side by side; none may be kept. */
-    private void eachBatch(double from, double to, Consumer<List<Frame>> use) {
+    /** Wanted frames a few at a time, so that they can be looked at side by side; none may be kept. */
+    private void eachBatch(IntPredicate wanted, double from, double to, Consumer<List<Frame>> use) {
         List<Frame> batch = new ArrayList<>();
         try (LumaReader reader = footage.tinted()) {
-            for (Frame frame = reader.next(); frame != null; frame = reader.next()) {
+            for (Frame frame = reader.next(wanted); frame != null; frame = reader.next(wanted)) {
                 batch.add(frame);
                 if (batch.size() == BATCH) {
                     use.accept(batch);

@@ -45,7 +45,7 @@ final class Uncovered {
      * @param looks at some frames
      * @param frames which they are, counted from 0
      */
-    static List<Cover> covers(List<Look> looks, int[] frames, RodLength.Estimate rod, Point origin) {
+    static List<Cover> covers(List<Look> looks, List<Integer> frames, RodLength.Estimate rod, Point origin) {
         TreeMap<Integer, List<Integer>> sectors = new TreeMap<>();
         for (int t = 0; t < looks.size(); t++) {
             Fit fit = looks.get(t).chosen();
@@ -64,7 +64,7 @@ final class Uncovered {
             int n = Math.min(each, alike.size());
             for (int k = 0; k < n; k++) {
                 int t = alike.get((int) ((k + 0.5) * alike.size() / n));
-                out.add(cover(frames[t], looks.get(t).chosen(), rod, origin));
+                out.add(cover(frames.get(t), looks.get(t).chosen(), rod, origin));
             }
         }
         return out.size() < FEWEST ? List.of() : out;

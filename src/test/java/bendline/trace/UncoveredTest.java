@@ -37,8 +37,8 @@ class UncoveredTest {
         return out;
     }
 
-    private static int[] every(int step) {
-        return IntStream.range(0, 510).map(k -> step * k).toArray();
+    private static List<Integer> every(int step) {
+        return IntStream.range(0, 510).map(k -> step * k).boxed().toList();
     }
 
     @Test
