@@ -37,12 +37,6 @@ record MeanPull(double over, double newtons, double sd, double from, double gap)
     /** A line that turns by a radian and a third in the time makes up so much: half the angle over its sine. */
     private static final double MOST_TURNED = 1.08;
 
-    /**
-     * What is left, a share of the pull. On rendered clips the rig's places stray together now and then, mostly to too large a pull: of
-     * 26 casts told on 24 clips, 17 of them on the benchmark's, 11 were within all the rest.
-     */
-    private static final double REST = 0.1;
-
     /** Cells of one mean. */
     private static final int CELLS = 20;
 
@@ -207,8 +201,7 @@ record MeanPull(double over, double newtons, double sd, double from, double gap)
      */
     double sdWith(double lengthSd, double doubt) {
         double told = Math.hypot(Math.hypot(RigPull.MASS_SD, lengthSd), doubt / LoadReader.LENGTH_POWER);
-        double own = Math.hypot(told, REST);
-        return Math.hypot(sd, own * newtons);
+        return Math.hypot(sd, told * newtons);
     }
 
     /** The middle of that time. */
