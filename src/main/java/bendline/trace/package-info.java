@@ -32,7 +32,8 @@
  *   <li>A corner in a curve is where line leaves the tip; what lies beyond is cut off ({@link bendline.trace.Corner}).
  *   <li>The rig is the compact thing that keeps to the drop's circle round the tip until it flies. Things beyond which the line from
  *       the tip goes on are pieces of that line; where the rig can't be told from what lies behind it but its line can, and
- *       is tight, the rig is at the line's end ({@link bendline.trace.TipLine}, {@link bendline.trace.RigFinder}).
+ *       is tight, the rig is at the line's end ({@link bendline.trace.TipLine}, {@link bendline.trace.RigFinder}). Places that a rig can't have
+ *       got to from those before and after are taken out again ({@link bendline.trace.RigRuns}).
  *   <li>Marks check the rod that was found, or start a follower that needs no background: between them a line of one
  *       contrast is looked for, and from frame to frame, in the pictures as they were taken, where it has shifted, turned and
  *       bent to; where it ends at tip and hand is weighed between what was known and what the contrast says
