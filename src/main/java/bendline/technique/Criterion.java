@@ -18,6 +18,9 @@ import java.util.function.Predicate;
  */
 record Criterion(String seen, List<String> limits, boolean must, Predicate<Stroke> harmless) {
 
+    /** Uncertainties beyond the limit at which what a fault stands on speaks for it: one cast in six with no fault is past one. */
+    private static final double SURE = 2;
+
     static Criterion any(String seen, String... limits) {
         return new Criterion(seen, List.of(limits), false, s -> false);
     }
@@ -48,7 +51,7 @@ record Criterion(String seen, List<String> limits, boolean must, Predicate<Strok
         for (String id : limits) {
             Limit limit = all.limit(id);
             Measure m = stroke.measure(limit.measure());
-            Check c = limit.check(m);
+            Check c = limit.check(m, must ? SURE : 1);
             if (m.value() == null && harmless.test(stroke)) {
                 c = new Check(m, c.limit(), c.worseAbove(), State.CLEAR);
             }

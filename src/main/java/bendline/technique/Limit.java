@@ -34,14 +34,21 @@ public record Limit(
         }
     }
 
-    /** A measure held against this limit; a value nearer to it than its uncertainty decides nothing. */
-    Check check(Measure m) {
+    /**
+     * A measure held against this limit; a value nearer to it than its uncertainty decides nothing.
+     *
+     * @param sure by how many of its uncertainties it must lie beyond to speak for the fault
+     */
+    Check check(Measure m, double sure) {
         Double value = m.value();
         State verdict;
-        if (value == null || Math.abs(value - limit) <= m.plusMinus()) {
+        if (value == null) {
             verdict = State.CANNOT_TELL;
         } else {
-            verdict = value > limit == worseAbove ? State.FOUND : State.CLEAR;
+            double beyond = worseAbove ? value - limit : limit - value;
+            verdict = beyond > sure * m.plusMinus()
+                    ? State.FOUND
+                    : beyond < -m.plusMinus() ? State.CLEAR : State.CANNOT_TELL;
         }
         return new Check(m, limit, worseAbove, verdict);
     }

@@ -81,8 +81,15 @@ final class Sentences {
                 .filter(c -> c.verdict() == State.CANNOT_TELL)
                 .map(c -> c.measure().value() == null
                         ? c.measure().label() + " unknown: " + c.measure().basis()
-                        : number(c) + ", which is as near to the limit as its uncertainty")
+                        : number(c) + ", which is " + near(c))
                 .collect(Collectors.joining(", "));
+    }
+
+    private static String near(Check c) {
+        double off = Math.abs(c.measure().value() - c.limit());
+        return off <= c.measure().plusMinus()
+                ? "as near to the limit as its uncertainty"
+                : "not twice its uncertainty beyond the limit";
     }
 
     private static String number(Check c) {
