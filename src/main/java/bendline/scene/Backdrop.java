@@ -41,6 +41,8 @@ public record Backdrop(
     /** Gathers the stabilised frames from which a background is made. */
     static final class Samples {
 
+        private static final Luma GONE = new Luma(1, 1, new byte[1]);
+
         private final List<Integer> frames = new ArrayList<>();
         private final List<Double> seconds = new ArrayList<>();
         private final List<Luma> grey = new ArrayList<>();
@@ -91,8 +93,8 @@ public record Backdrop(
                     coloured ? Background.of(red, weight, halves) : null);
         }
 
-        /** What shows in each of them; this ends them, so that the two are never all in memory. */
-        List<Glimpse> glimpses(Backdrop behind) {
+        /** What shows in each of them, which are let go of one by one: both together are too much memory for a short clip's. */
+        List<Glimpse> intoGlimpses(Backdrop behind) {
             PlanePool pool = new PlanePool();
             return IntStream.range(0, size())
                     .parallel()
@@ -108,6 +110,11 @@ public record Backdrop(
             Plane plane = behind.difference(frame, Homography.IDENTITY, whole, pool);
             Glimpse out = new Glimpse(frame.index(), frame.seconds(), PackedPlane.of(plane));
             pool.giveBack(plane);
+            grey.set(k, GONE);
+            if (tint != null) {
+                blue.set(k, GONE);
+                red.set(k, GONE);
+            }
             return out;
         }
     }

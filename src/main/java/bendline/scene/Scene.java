@@ -52,7 +52,7 @@ public record Scene(CameraMotion motion, Backdrop backdrop, List<Glimpse> glimps
             reading = Reading.of(footage, frames, progress);
         }
         Backdrop backdrop = reading.samples.backdrop();
-        return new Scene(reading.camera.motion(), backdrop, reading.samples.glimpses(backdrop));
+        return new Scene(reading.camera.motion(), backdrop, reading.samples.intoGlimpses(backdrop));
     }
 
     /**
