@@ -18,7 +18,7 @@ import java.util.function.Predicate;
  */
 record Criterion(String seen, List<String> limits, boolean must, Predicate<Stroke> harmless) {
 
-    /** Uncertainties beyond the limit at which what a fault stands on speaks for it: one cast in six with no fault is past one. */
+    /** Uncertainties beyond the limit at which what a fault stands on speaks for it: of casts right at the limit one in six is read past one. */
     private static final double SURE = 2;
 
     static Criterion any(String seen, String... limits) {

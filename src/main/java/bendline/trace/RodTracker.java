@@ -49,7 +49,10 @@ public final class RodTracker {
 
     private static final int FEWEST_FIRST_LOOKS = 60;
 
-    /** Share of these that will do where they are there anyway. */
+    /**
+     * Share of these that will do where they are there anyway. With half or two thirds of them three clips were followed as with all, with a
+     * sixth the background of a long one was worse.
+     */
     private static final double DENSE = 0.4;
 
     /** Share of the work that a survey is, where it is done on the way. */
