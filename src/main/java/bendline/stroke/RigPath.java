@@ -5,6 +5,7 @@ import bendline.scene.Setup.Side;
 import bendline.trace.FrameTrace;
 import bendline.trace.Tracked;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Where the rig was in each frame about the forward stroke, in the plane of the cast as {@link BendArc} has it but for the origin:
@@ -45,10 +46,35 @@ record RigPath(double[] realSeconds, double[] x, double[] y, double[] sd) {
         double sign = all.rod().side() == Side.RIGHT ? 1 : -1;
         double until = all.release().known() ? all.release().value() : span[1];
         double reach = REACH * RigLine.drop(all.rod(), t[0], until);
+        boolean[] onItsLine = onItsLine(all.rod(), reach);
         for (int i = from; i < to; i++) {
-            boolean onItsLine = t[i] > until || !(RigLine.distance(all.rod(), i) > reach);
             FrameTrace f = all.trace().frames().get(firstFrame + i);
-            out.put(i - from, onItsLine ? f.rig() : Tracked.notSeen(null, "beyond its line"), plane, sign);
+            out.put(
+                    i - from,
+                    t[i] > until || onItsLine[i] ? f.rig() : Tracked.notSeen(null, "not on its line"),
+                    plane,
+                    sign);
+        }
+        return out;
+    }
+
+    /**
+     * Where the rig was seen and no farther from the tip than its line lets it. Where the tip was not seen, that can't be said of a place
+     * by itself, and it counts only if the rig was seen in every frame from there to one of which it can be said.
+     */
+    static boolean[] onItsLine(RodSeries rod, double reach) {
+        boolean[] out = new boolean[rod.size()];
+        if (Double.isNaN(reach)) {
+            Arrays.fill(out, true);
+            return out;
+        }
+        int from = 0;
+        for (int i = 0; i <= out.length; i++) {
+            if (i == out.length || Double.isNaN(rod.rigX()[i]) || RigLine.distance(rod, i) > reach) {
+                boolean said = IntStream.range(from, i).anyMatch(k -> RigLine.distance(rod, k) <= reach);
+                Arrays.fill(out, from, i, said);
+                from = i + 1;
+            }
         }
         return out;
     }
