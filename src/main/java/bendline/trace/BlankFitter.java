@@ -111,6 +111,11 @@ final class BlankFitter {
             return new Fit(moved, acrossSdPx, sdPx, directionSd, blurPx, evidence, coverage, 0);
         }
 
+        /** The same with the blank a little beside where it was. */
+        Fit onLine(Polyline moved) {
+            return new Fit(moved, acrossSdPx, alongSdPx, directionSd, blurPx, evidence, coverage, hiddenPx, faint);
+        }
+
         /** The same in other coordinates that differ by hardly more than a shift, so that distances stay as they are. */
         Fit inOther(Homography map) {
             return new Fit(

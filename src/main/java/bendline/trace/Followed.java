@@ -106,6 +106,7 @@ record Followed(
             Map<Integer, Point> hands = HandPath.of(OtherFist.without(grasps, found, told, origin), found, origin);
             List<Look> right =
                     regained(told).filled(putRight(searched(heldBy(hands, told), hands, told), near, told, hands));
+            right = SmoothSwing.steadied(right, told);
             now = new Followed(info, motion, found, right, hands, rigs, told, near, origin, store, trouble);
         }
         return now;

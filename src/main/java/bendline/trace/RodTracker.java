@@ -234,6 +234,7 @@ public final class RodTracker {
             raw.add(fit != null && fit == looks.get(t).chosen() ? found.get(t) : sure.get(t));
         }
         looks = regained(near, length, store).filled(Followed.putRight(sure, near, length, Map.of()));
+        looks = SmoothSwing.steadied(looks, length);
         if (Sway.only(looks, length.freePx(), Math.min(info.width(), info.height()))) {
             store.close();
             return nothing("what moves is short and only sways, as a reed does; film the whole rod, from nearer");

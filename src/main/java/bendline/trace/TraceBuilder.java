@@ -93,7 +93,7 @@ final class TraceBuilder {
     private FrameTrace found(int t, double seconds, Fit fit, Tracked rig) {
         Polyline line = toTheRing(fit).map(origin::plus);
         Point tip = line.at(line.length() + fit.hiddenPx());
-        double drawn = fit.hiddenPx() > 0 ? HAND_SD * length.freePx() + DRAWN_SHARE * fit.hiddenPx() : 0;
+        double drawn = drawnSd(fit, length);
         // The 68 % radius of two independent errors: 1.5 of either where they are alike, the larger where one is.
         double sd = Math.sqrt(sq(endSd(fit)) + sq(fit.acrossSdPx()) + sq(drawn) + 2 * sq(FLOOR_PX));
         double free = asFollowed ? line.length() : length.along(line);
@@ -115,6 +115,11 @@ final class TraceBuilder {
                 rig,
                 blank,
                 Math.hypot(DIRECTION_FLOOR, 2 * fit.directionSd()));
+    }
+
+    /** What drawing a hidden piece on to where hand and length put the tip leaves open, pixels. */
+    static double drawnSd(Fit fit, RodLength.Estimate rod) {
+        return fit.hiddenPx() > 0 ? HAND_SD * rod.freePx() + DRAWN_SHARE * fit.hiddenPx() : 0;
     }
 
     /** Along the blank, pixels: a smeared end is no surer than its frame says. */

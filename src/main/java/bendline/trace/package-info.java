@@ -18,13 +18,17 @@
  *       in which it was surely found elsewhere, and all frames are looked at ({@link bendline.trace.Uncovered}): a rod that waits in one place for most
  *       of a clip is else part of the background there.
  *   <li>The tip is where the blank ends on its own line, in the ring there; the rod's one length and the hands' smooth way put back tips that
- *       were cut short, and tell which are hidden ({@link bendline.trace.HiddenTips}, {@link bendline.trace.TipAnchor}).
+ *       were cut short, and tell which are hidden ({@link bendline.trace.HiddenTips}). What the frames about one foretell of its
+ *       tip along the rod, by the hands' way and the rod's length, is weighed with what it shows itself
+ *       ({@link bendline.trace.TipAnchor}, {@link bendline.trace.Foretold}).
  *   <li>A faint outer end, or something faint that goes on from there, is a painted tip where it is of one length in all
  *       directions; else it is rather line, and the tip where it begins ({@link bendline.trace.FaintEnd}, {@link bendline.trace.Paint}).
  *   <li>Beyond every curve's end the picture is asked how likely the blank goes on, fainter still, by how much more shows there than
  *       beside it; that is weighed with the hands' way over all frames ({@link bendline.trace.GoesOn}, {@link bendline.trace.HiddenTips}).
  *   <li>Frames whose curve was not sure, or without its tip, are asked again where their neighbours, put right by now, expect it
  *       ({@link bendline.trace.Regained}).
+ *   <li>So are points along the blank, across it, with what the frames just before and after foretell of them
+ *       ({@link bendline.trace.SmoothSwing}).
  *   <li>Once the caster's body was followed, the rod is as long as from the fist on it to the tip ({@link bendline.trace.HeldLength});
  *       a curve that the hand there can't hold gives way to one that it can, which is looked for once more out of that hand and no
  *       farther than the rod reaches ({@link bendline.trace.HandSearch}, {@link bendline.trace.OtherFist}); tips cut short for long, which the rod alone can't tell, are put where

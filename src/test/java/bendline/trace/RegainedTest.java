@@ -110,9 +110,10 @@ class RegainedTest {
         Fit whole = fit(60.3, FREE - 1, 2);
         List<Look> looks = looks(List.of(cut, whole));
         looks.set(DOUBTFUL, looks.get(DOUBTFUL).with(cut));
-        assertThat(regained(NOTHING).filled(looks).get(DOUBTFUL).chosen())
-                .extracting(f -> f.line().last())
-                .isEqualTo(whole.line().last());
+        Fit taken = Objects.requireNonNull(
+                regained(NOTHING).filled(looks).get(DOUBTFUL).chosen());
+        assertThat(taken.hiddenPx()).isZero();
+        assertThat(taken.line().last().distance(whole.line().last())).isLessThan(1);
         List<Look> alone = looks(List.of(cut));
         alone.set(DOUBTFUL, alone.get(DOUBTFUL).with(cut));
         assertThat(regained(NOTHING).filled(alone).get(DOUBTFUL).chosen()).isSameAs(cut);
