@@ -2,9 +2,6 @@ package bendline.trace;
 
 import bendline.footage.ClipInfo;
 import bendline.footage.Footage;
-import bendline.footage.Frame;
-import bendline.footage.LumaReader;
-import bendline.geometry.Homography;
 import bendline.geometry.Point;
 import bendline.image.Area;
 import bendline.image.Plane;
@@ -23,24 +20,16 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
-import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** Follows grip, blank, tip and rig through a clip; see the package description for how. */
 public final class RodTracker {
 
-    /** Curves looked for in a frame, and how many of them are fitted. */
-    private static final int CANDIDATES = 5;
-
-    private static final int FITTED = 3;
     /** Share of the frames that must show a blank of one length before a rod is believed in. */
     private static final double ENOUGH_FRAMES = 0.12;
     /** Share of the scouted curves that must be of one length. */
     private static final double ENOUGH_AGREEMENT = 0.45;
-    /** How far from the pivot the tip may be, in free lengths: the hands wander about the pivot. */
-    private static final double REACH = 1.25;
-
     /** How far from the pivot the rig is looked for, in visible lengths. */
     private static final double RIG_REACH = 1.6;
 
@@ -60,39 +49,6 @@ public final class RodTracker {
 
     /** Pictures from which is learnt where the rod is held and how long it is. */
     private static final int MOST_SCOUTS = 32;
-
-    /** Frames held at once: enough for every processor to have some while memory stays small. */
-    private static final int BATCH = Math.min(16, 4 * Runtime.getRuntime().availableProcessors());
-
-    /**
-     * What was learnt of the rod from a few frames.
-     *
-     * @param near about where the hands are, pixels of the area
-     * @param length how long it looks
-     * @param area that it stays in, with its rig
-     */
-    private record Rod(Point near, RodLength.Estimate length, Area area) {}
-
-    /**
-     * How a frame is looked at.
-     *
-     * @param pool from which its planes are
-     */
-    private record Looking(Rod rod, PolarSearch search, BlankFitter fitter, PlanePool pool) {
-
-        /** What a plane shows. */
-        Look at(Plane difference, double seconds) {
-            List<Fit> fits = new ArrayList<>();
-            for (PolarSearch.Candidate c : search.find(difference, rod.near(), CANDIDATES)) {
-                boolean asked = fits.size() < FITTED && !Scouts.underground(c.curve());
-                Fit fit = asked ? fitter.fit(difference, c.curve(), 14, 7) : null;
-                if (fit != null && Regained.held(fit, rod.near(), rod.length())) {
-                    fits.add(fit);
-                }
-            }
-            return new Look(seconds, fits, null);
-        }
-    }
 
     private final Footage footage;
     private final ClipInfo info;
@@ -159,24 +115,26 @@ public final class RodTracker {
         Area area = around(pivot, RIG_REACH * length.freePx());
         Point origin = new Point(area.left(), area.top());
         Point near = pivot.minus(origin);
-        Rod rod = new Rod(near, length, area);
+        RodLooks look = new RodLooks(
+                footage, scene, info.frames(), info.height(), new RodLooks.Rod(near, length, area), progress);
         DifferenceStore store = new DifferenceStore();
         try {
             int step = step(info);
             boolean dense = scene.glimpses().size() * step >= DENSE * info.frames();
             SortedMap<Integer, Look> seen = new TreeMap<>();
             if (!dense) {
-                seen.putAll(look(scene.backdrop(), rod, t -> t % step == 0, store, 0, 0.1));
+                seen.putAll(look.decoded(scene.backdrop(), t -> t % step == 0, store, 0, 0.1));
             }
-            List<Cover> covers = covers(dense ? glimpsed(rod) : seen, length, origin);
+            List<Cover> covers = covers(dense ? look.glimpsed() : seen, length, origin);
+            progress.accept(0.1);
             if (covers.isEmpty()) {
                 Set<Integer> before = Set.copyOf(seen.keySet());
-                seen.putAll(look(scene.backdrop(), rod, t -> !before.contains(t), store, 0.1, 0.5));
+                seen.putAll(look.decoded(scene.backdrop(), t -> !before.contains(t), store, 0.1, 0.5));
                 covers = covers(seen, length, origin);
             }
             if (!covers.isEmpty()) {
                 Backdrop behind = scene.behind(footage, info, covers, share -> progress.accept(0.5 + 0.05 * share));
-                seen = look(behind, rod, t -> true, store, 0.55, 0.85);
+                seen = look.decoded(behind, t -> true, store, 0.55, 0.85);
             }
             List<Look> looks = chosen(List.copyOf(seen.values()), 1, length);
             Paint paint = Paint.of(looks, length.freePx());
@@ -191,22 +149,6 @@ public final class RodTracker {
     static int step(ClipInfo info) {
         int bySeconds = (int) Math.round(1 / (FIRST_LOOKS_PER_SECOND * info.medianStepSeconds()));
         return Math.max(1, Math.min(bySeconds, info.frames() / FEWEST_FIRST_LOOKS));
-    }
-
-    /** What the glimpses show, by frame. */
-    private SortedMap<Integer, Look> glimpsed(Rod rod) {
-        Looking looking = looking(rod);
-        SortedMap<Integer, Look> looks = new TreeMap<>();
-        scene.glimpses().parallelStream()
-                .map(g -> {
-                    Plane plane = g.difference().unpacked(rod.area(), looking.pool());
-                    Look look = looking.at(plane, g.seconds());
-                    looking.pool().giveBack(plane);
-                    return Map.entry(g.frame(), look);
-                })
-                .forEachOrdered(e -> looks.put(e.getKey(), e.getValue()));
-        progress.accept(0.1);
-        return looks;
     }
 
     /** What a better background is made of, where one is needed and there is enough. */
@@ -269,37 +211,6 @@ public final class RodTracker {
         return 2 * (int) (x / 2);
     }
 
-    private Looking looking(Rod rod) {
-        double reach = REACH * rod.length().freePx();
-        return new Looking(
-                rod,
-                new PolarSearch(0.055 * info.height(), reach),
-                new BlankFitter(info.height(), rod.near(), rod.length().freePx()),
-                new PlanePool());
-    }
-
-    private SortedMap<Integer, Look> look(
-            Backdrop whole, Rod rod, IntPredicate wanted, DifferenceStore store, double from, double to) {
-        Looking looking = looking(rod);
-        Backdrop backdrop = whole.cut(rod.area());
-        SortedMap<Integer, Look> looks = new TreeMap<>();
-        eachBatch(
-                wanted,
-                from,
-                to,
-                batch -> batch.parallelStream()
-                        .map(frame -> {
-                            Homography map = scene.motion().toReference().get(frame.index());
-                            Plane plane = backdrop.difference(frame, map, rod.area(), looking.pool());
-                            Look look = looking.at(plane, frame.seconds());
-                            store.put(frame.index(), plane);
-                            looking.pool().giveBack(plane);
-                            return Map.entry(frame.index(), look);
-                        })
-                        .forEachOrdered(e -> looks.put(e.getKey(), e.getValue())));
-        return looks;
-    }
-
     /** @param step frames from one look to the next, which the rod may have moved on by */
     private List<Look> chosen(List<Look> looks, double step, RodLength.Estimate length) {
         List<List<Fit>> choices = looks.stream().map(Look::choices).toList();
@@ -318,8 +229,8 @@ public final class RodTracker {
         List<Look> steady = Confidence.withoutOutliers(looks);
         PlanePool pool = new PlanePool();
         List<Look> out = new ArrayList<>();
-        for (int from = 0; from < steady.size(); from += BATCH) {
-            int to = Math.min(steady.size(), from + BATCH);
+        for (int from = 0; from < steady.size(); from += RodLooks.BATCH) {
+            int to = Math.min(steady.size(), from + RodLooks.BATCH);
             IntStream.range(from, to)
                     .parallel()
                     .mapToObj(t -> {
@@ -341,24 +252,5 @@ public final class RodTracker {
 
     private Regained regained(Point pivot, RodLength.Estimate rod, DifferenceStore store) {
         return new Regained(store::get, new BlankFitter(info.height(), pivot, rod.freePx()), pivot, rod);
-    }
-
-    /** Wanted frames a few at a time, so that they can be looked at side by side; none may be kept. */
-    private void eachBatch(IntPredicate wanted, double from, double to, Consumer<List<Frame>> use) {
-        List<Frame> batch = new ArrayList<>();
-        try (LumaReader reader = footage.tinted()) {
-            for (Frame frame = reader.next(wanted); frame != null; frame = reader.next(wanted)) {
-                batch.add(frame);
-                if (batch.size() == BATCH) {
-                    use.accept(batch);
-                    batch.forEach(reader::giveBack);
-                    batch.clear();
-                }
-                progress.accept(from + (to - from) * (frame.index() + 1) / info.frames());
-            }
-        }
-        if (!batch.isEmpty()) {
-            use.accept(batch);
-        }
     }
 }

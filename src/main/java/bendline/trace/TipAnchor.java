@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 final class TipAnchor {
 
     /** In so much time hands go on as a parabola. */
-    private static final Foretold.Window WINDOW = new Foretold.Window(0.2, 5, 20);
+    private static final Foretold.Window WINDOW = new Foretold.Window(0.12, 5, 20);
 
     private static final int FEWEST = 5;
 
