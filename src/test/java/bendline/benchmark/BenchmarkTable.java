@@ -57,6 +57,7 @@ final class BenchmarkTable {
         row("rig, 95 % of errors before release", "–", px(t.rig().p95(), Double.POSITIVE_INFINITY));
         row("rig seen, of all frames in view", "≥ 90 %", of(t.rigSeen(), 90, Double.POSITIVE_INFINITY));
         row("rig seen, of the frames in view before release", "–", plain(t.rigSeenBefore()));
+        row("rig called seen where it is out of the picture", "–", plain(t.rigInvented()));
         row("blank, mean distance", "≤ 1 px", px(t.blank().mean(), 1));
         row("blank traced, of the frames with the tip in view", "–", plain(t.blankTraced()));
     }

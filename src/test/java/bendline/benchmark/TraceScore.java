@@ -87,6 +87,11 @@ public record TraceScore(List<FrameScore> frames) {
         return tally(f -> f.truth().rigInView(), f -> f.traced().rig().seen());
     }
 
+    /** Of the frames in which the rig is out of the picture: called seen all the same. */
+    public Tally rigInvented() {
+        return tally(f -> !f.truth().rigInView(), f -> f.traced().rig().seen());
+    }
+
     /** Of the rigs in view before the release and called seen: wrong. */
     public Tally rigWrongAmongSeen() {
         return tally(f -> rigBefore(f) && f.traced().rig().seen(), f -> f.rigError() > WRONG_PX);

@@ -96,6 +96,7 @@ class TraceScoreTest {
         assertThat(s.rig().median()).isEqualTo(5, within(1e-12));
         assertThat(s.rigSeen()).isEqualTo(new Tally(6, 6));
         assertThat(s.rigWithinSd()).isEqualTo(new Tally(0, 6));
+        assertThat(s.rigInvented()).as("the clip has ten frames").isEqualTo(new Tally(4, 4));
     }
 
     @Test
