@@ -37,7 +37,7 @@ record MeanPull(double over, double newtons, double sd, double from, double gap)
     /** A line that turns by a radian and a third in the time makes up so much: half the angle over its sine. */
     private static final double MOST_TURNED = 1.08;
 
-    /** What strays of the rig's places leave open, a share of the pull: with it 18 of 25 told on 35 rendered clips are within all the rest. */
+    /** What strays of the rig's places leave open, a share of the pull: with it 18 of 25 told on 35 rendered clips were within. */
     private static final double STRAYS = 0.03;
 
     /** Cells of one mean. */

@@ -58,7 +58,7 @@ class TipAnchorTest {
 
     @Test
     void endsThatJumpArePutBack() {
-        List<Look> steadied = TipAnchor.steadied(looks(t -> t == 20 ? -40 : t > 40 && t < 44 ? 25 : 0, t -> 1), ROD);
+        List<Look> steadied = TipAnchor.steadied(looks(t -> t == 20 ? -40 : t == 41 || t == 42 ? 25 : 0, t -> 1), ROD);
         for (int t = 0; t < FRAMES; t++) {
             assertThat(off(steadied, t)).as("frame %d", t).isLessThan(2);
         }
