@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Where a point that moves smoothly is, by where it was seen in the frames about one: a parabola in time through these, nearer ones
- * counting more, surer ones too, and those that stick out hardly.
+ * counting more, surer ones too, and those that stick out hardly. Robust locally weighted regression with tricube and
+ * biweight (Cleveland, J. Am. Stat. Assoc. 74, 1979, pp. 829–836; cited from memory).
  *
  * @param place pixels
  * @param sd its 68 % uncertainty in one direction, pixels
