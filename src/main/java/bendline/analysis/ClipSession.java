@@ -102,9 +102,10 @@ public final class ClipSession implements AutoCloseable {
     }
 
     private ClipAnalysis analysed(Timed timed, BodyTrace body) {
-        Trace followed = timed.followed();
         ClipInfo info = timed.info();
         List<Stroke> strokes = timed.strokes();
+        Trace followed = FlownRig.removed(
+                timed.followed(), strokes, setup.marks(), info.slowMotion().factor());
         BodyReader reader = new BodyReader(followed, setup, info.slowMotion());
         TechniqueReview technique = new TechniqueReview();
         List<CastAnalysis> casts =

@@ -21,4 +21,10 @@ public record FrameTrace(
         Tracked tip,
         Tracked rig,
         @Nullable Polyline blank,
-        double buttAngleSd) {}
+        double buttAngleSd) {
+
+    /** The same with the rig elsewhere. */
+    public FrameTrace withRig(Tracked other) {
+        return new FrameTrace(frame, seconds, grip, tip, other, blank, buttAngleSd);
+    }
+}

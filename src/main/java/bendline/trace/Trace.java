@@ -30,6 +30,11 @@ public record Trace(
         frames = List.copyOf(frames);
     }
 
+    /** The same with other frames. */
+    public Trace with(List<FrameTrace> others) {
+        return new Trace(width, height, others, motion, freeLengthPx, freeLengthSdPx, trouble);
+    }
+
     /** Whether a rod was found at all. */
     public boolean foundRod() {
         return trouble == null;
