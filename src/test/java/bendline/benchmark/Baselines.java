@@ -4,6 +4,8 @@ import bendline.footage.Footage;
 import bendline.footage.Picture;
 import bendline.footage.PictureReader;
 import bendline.geometry.Point;
+import bendline.trace.Trace;
+import bendline.trace.Tracked;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
 import java.util.LinkedHashMap;
@@ -28,18 +30,23 @@ final class Baselines {
 
     private Baselines() {}
 
-    /** All of them on one clip, by short name, in one decoding. */
-    static Map<String, PointScore> run(Footage footage, TruthClip truth) {
+    /**
+     * All of them on one clip, by short name, in one decoding.
+     *
+     * @param ours the same clip's trace, of which nothing but the tip's place is taken
+     */
+    static Map<String, PointScore> run(Footage footage, TruthClip truth, Trace ours) {
         Map<String, PointTracker> trackers = new LinkedHashMap<>();
         KINDS.forEach((name, make) -> trackers.put(name, make.get()));
         try {
-            return run(trackers, footage, truth);
+            return run(trackers, footage, truth, ours);
         } finally {
             trackers.values().forEach(PointTracker::close);
         }
     }
 
-    private static Map<String, PointScore> run(Map<String, PointTracker> trackers, Footage footage, TruthClip truth) {
+    private static Map<String, PointScore> run(
+            Map<String, PointTracker> trackers, Footage footage, TruthClip truth, Trace trace) {
         Map<String, PointScore> out = new LinkedHashMap<>();
         trackers.keySet().forEach(name -> out.put(name, PointScore.NONE));
         boolean started = false;
@@ -48,9 +55,11 @@ final class Baselines {
                 TruthFrame there = truth.at(p.seconds());
                 try (Mat frame = mat(p.image())) {
                     if (started) {
+                        Tracked tip = trace.inPicture(p.index()).tip();
+                        Point ours = tip.seen() ? tip.position() : null;
                         trackers.forEach((name, t) -> {
                             Point found = t.next(frame);
-                            out.compute(name, (n, score) -> score.plus(there.tip(), there.tipInView(), found));
+                            out.compute(name, (n, score) -> score.plus(there.tip(), there.tipInView(), found, ours));
                         });
                     } else if (there.tipInView()) {
                         trackers.values().forEach(t -> t.start(frame, there.tip()));

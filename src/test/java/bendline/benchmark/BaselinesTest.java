@@ -1,6 +1,7 @@
 package bendline.benchmark;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import bendline.footage.ClipWriter;
 import bendline.footage.ClipWriterSettings;
@@ -8,6 +9,10 @@ import bendline.footage.Footage;
 import bendline.geometry.Homography;
 import bendline.geometry.Point;
 import bendline.geometry.Polyline;
+import bendline.scene.CameraMotion;
+import bendline.trace.FrameTrace;
+import bendline.trace.Trace;
+import bendline.trace.Tracked;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -19,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -45,7 +51,20 @@ class BaselinesTest {
                 truth.add(frame(i / 25.0, tip));
             }
         }
-        easy = Baselines.run(Footage.open(file), new TruthClip("dot", 320, 240, truth, List.of()));
+        easy = Baselines.run(Footage.open(file), new TruthClip("dot", 320, 240, truth, List.of()), beside(truth));
+    }
+
+    /** A trace that is a tenth of a pixel off, and says nothing in the second half. */
+    private static Trace beside(List<TruthFrame> truth) {
+        Tracked none = Tracked.notSeen(null, "not followed");
+        List<FrameTrace> frames = IntStream.range(0, FRAMES)
+                .mapToObj(i -> {
+                    Tracked tip = Tracked.seen(truth.get(i).tip().plus(new Point(0.1, 0)), 1);
+                    return new FrameTrace(i, i / 25.0, none, 2 * i < FRAMES ? tip : none, none, null, Double.NaN);
+                })
+                .toList();
+        List<Homography> still = frames.stream().map(f -> Homography.IDENTITY).toList();
+        return new Trace(320, 240, frames, new CameraMotion(still, 0, true), 100, 1, null);
     }
 
     private static BufferedImage ground() {
@@ -85,18 +104,23 @@ class BaselinesTest {
             assertThat(score.errors().count()).as(name).isEqualTo(FRAMES - 1);
             assertThat(score.errors().p95()).as(name).isLessThan(4);
             assertThat(score.lostOrWrong().hits()).as(name).isZero();
+            assertThat(score.both().theirs().count()).as(name).isEqualTo(FRAMES / 2);
+            assertThat(score.both().ours().count()).as(name).isEqualTo(FRAMES / 2);
+            assertThat(score.both().ours().p95()).as(name).isCloseTo(0.1, within(1e-9));
         });
     }
 
     @Test
     void aTrackerThatSaysItIsLostCountsAsLost() {
         PointScore score = PointScore.NONE
-                .plus(new Point(0, 0), true, null)
-                .plus(new Point(0, 0), true, new Point(3, 4))
-                .plus(new Point(0, 0), true, new Point(30, 40))
-                .plus(new Point(0, 0), false, new Point(1, 1));
+                .plus(new Point(0, 0), true, null, new Point(1, 0))
+                .plus(new Point(0, 0), true, new Point(3, 4), new Point(2, 0))
+                .plus(new Point(0, 0), true, new Point(30, 40), null)
+                .plus(new Point(0, 0), false, new Point(1, 1), new Point(1, 1));
         assertThat(score.errors().count()).isEqualTo(2);
         assertThat(score.seen()).isEqualTo(new Tally(2, 3));
         assertThat(score.lostOrWrong()).isEqualTo(new Tally(2, 3));
+        assertThat(score.both().theirs().values()).containsExactly(5);
+        assertThat(score.both().ours().values()).containsExactly(2);
     }
 }

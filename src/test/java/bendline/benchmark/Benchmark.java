@@ -1,6 +1,7 @@
 package bendline.benchmark;
 
 import bendline.analysis.Analyser;
+import bendline.analysis.ClipAnalysis;
 import bendline.analysis.Progress;
 import bendline.footage.DecodeSpeed;
 import bendline.footage.Footage;
@@ -146,9 +147,10 @@ public final class Benchmark {
     private static ClipScore score(BenchmarkClip clip) {
         tell("analysing", clip.truth().name());
         boolean rod = clip.truth().frames().stream().anyMatch(TruthFrame::tipInView);
-        Map<String, PointScore> baselines = rod ? Baselines.run(Footage.open(clip.file()), clip.truth()) : Map.of();
-        ClipScore score = ClipScore.of(
-                new Analyser().analyse(clip.file(), clip.setup(), Progress.SILENT), clip.truth(), baselines);
+        ClipAnalysis told = new Analyser().analyse(clip.file(), clip.setup(), Progress.SILENT);
+        Map<String, PointScore> baselines =
+                rod ? Baselines.run(Footage.open(clip.file()), clip.truth(), told.trace()) : Map.of();
+        ClipScore score = ClipScore.of(told, clip.truth(), baselines);
         tell("scored", BenchmarkTable.clip(score).strip());
         return score;
     }

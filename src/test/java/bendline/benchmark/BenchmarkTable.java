@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /** Writes scores as Markdown: every target beside what was reached, misses marked. */
 final class BenchmarkTable {
@@ -41,6 +42,8 @@ final class BenchmarkTable {
                 "≤ 4 px", ours, s, p -> px(p.errors().p95(), 4));
         rivals("tip lost, or wrong by more than 20 px", "≤ 1 %", ours, s, p -> of(p.lostOrWrong(), 0, 1));
         rivals("tip called seen, of the frames in view", "–", ours, s, p -> plain(p.seen()));
+        both("tip, median error of ours and of theirs in the frames that both call seen", s, Spread::median);
+        both("the same, 95 % of errors", s, Spread::p95);
         row(
                 "tip wrong by more than 20 px, of those called seen",
                 "–",
@@ -225,6 +228,18 @@ final class BenchmarkTable {
             cells.add(score == null ? "–" : cell.apply(score).replace(" ✗", ""));
         }
         out.append("| ").append(what).append(" | ").append(target).append(" | ");
+        out.append(String.join(" | ", cells)).append(" |\n");
+    }
+
+    /** One that gives up early is only asked where it is easy; so each beside ours where both were asked. */
+    private void both(String what, ClipScore s, ToDoubleFunction<Spread> value) {
+        List<String> cells = RIVALS.stream()
+                .map(rival -> s.baselines().getOrDefault(rival, PointScore.NONE).both())
+                .map(b -> b.ours().count() == 0
+                        ? "–"
+                        : text("%.2f and %.2f px", value.applyAsDouble(b.ours()), value.applyAsDouble(b.theirs())))
+                .toList();
+        out.append("| ").append(what).append(" | – | – | ");
         out.append(String.join(" | ", cells)).append(" |\n");
     }
 

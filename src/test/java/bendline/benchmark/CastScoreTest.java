@@ -154,10 +154,11 @@ class CastScoreTest {
         ClipScore score = ClipScore.of(
                 told(List.of(analysis(1.03, Finding.State.FOUND))),
                 truth(List.of(cast(1.0, "clear"))),
-                Map.of("CSRT", PointScore.NONE.plus(new Point(0, 0), true, new Point(3, 4))));
+                Map.of("CSRT", PointScore.NONE.plus(new Point(0, 0), true, new Point(3, 4), new Point(0, 1))));
         String table = new BenchmarkTable().set("made up", score).details(score).toString();
         assertThat(table)
                 .contains("| tip, median error where seen | ≤ 1 px | not told ✗ | 5.00 px | – | – |")
+                .contains("both call seen | – | – | 1.00 and 5.00 px | – | – |")
                 .contains("| tip lost, or wrong by more than 20 px | ≤ 1 % | 100.0 % (100 of 100) ✗ | 0.0 % (0 of 1) |")
                 .contains("| release, 68 % (95 %) of errors | ≤ 1 frame | 1.50 frames ✗ (1.50) |")
                 .contains("| casts reported, of those made | all | 100.0 % (1 of 1) |")
