@@ -18,6 +18,9 @@ final class HoldReader {
 
     private static final int FEWEST = 5;
 
+    /** Of the frames that tell which hand is nearer to the tip, so many must name the same. */
+    private static final double ALIKE = 0.8;
+
     /** Why nothing is told of a person whose hands are elsewhere. */
     static final String ELSEWHERE = "the hands of the person who was followed are not on the rod";
 
@@ -48,6 +51,9 @@ final class HoldReader {
             }
             both++;
             near += holds(s, rod, heightPx) ? 1 : 0;
+            if (!bothShow(s)) {
+                continue;
+            }
             double lead = along(s, Joint.RIGHT_WRIST, rod) - along(s, Joint.LEFT_WRIST, rod);
             left += lead > 0.5 * NEAR * heightPx ? 1 : 0;
             right += lead < -0.5 * NEAR * heightPx ? 1 : 0;
@@ -59,16 +65,21 @@ final class HoldReader {
             return RodHold.unknown(ELSEWHERE);
         }
         int decided = left + right;
-        if (decided < MOSTLY * both || Math.max(left, right) < 0.8 * decided) {
+        if (decided < FEWEST || Math.max(left, right) < ALIKE * decided) {
             return RodHold.unknown("left and right hand could not be told apart on the rod");
         }
         Joint upper = left > right ? Joint.LEFT_WRIST : Joint.RIGHT_WRIST;
-        return apart(sights, rods, upper, both);
+        return apart(sights, rods, upper);
     }
 
-    private static RodHold apart(List<BodySight> sights, Map<Integer, HeldRod> rods, Joint upper, int frames) {
+    /** A wrist that is hidden is guessed, and mostly where the other one is. */
+    private static boolean bothShow(BodySight s) {
+        return s.joint(Joint.LEFT_WRIST).shows() && s.joint(Joint.RIGHT_WRIST).shows();
+    }
+
+    private static RodHold apart(List<BodySight> sights, Map<Integer, HeldRod> rods, Joint upper) {
         double[] way = sights.stream()
-                .filter(s -> rods.containsKey(s.frame()))
+                .filter(s -> rods.containsKey(s.frame()) && bothShow(s))
                 .mapToDouble(s -> {
                     HeldRod rod = rods.get(s.frame());
                     return along(s, upper.other(), rod) - along(s, upper, rod);
@@ -81,7 +92,7 @@ final class HoldReader {
         return new RodHold(
                 upper,
                 median,
-                Math.hypot(spread / Math.sqrt(Math.min(frames, FEWEST)), joint),
+                Math.hypot(spread / Math.sqrt(Math.min(way.length, FEWEST)), joint),
                 "both wrists along the butt, median of " + way.length + " frames");
     }
 

@@ -62,6 +62,23 @@ class HoldReaderTest {
         assertThat(hold.basis()).contains("could not be told apart");
     }
 
+    /** A hidden wrist is guessed on top of the other, or beyond it. */
+    @Test
+    void aWristThatIsGuessedTellsNothing() {
+        List<BodySight> sights = new ArrayList<>();
+        for (BodySight s : sights(Joint.LEFT_WRIST, GRIP, GRIP.plus(BUTT.times(80)))) {
+            Map<Joint, JointSight> joints = new EnumMap<>(s.joints());
+            if (s.frame() % 3 != 0) {
+                Point beyond = GRIP.minus(BUTT.times(30));
+                joints.put(Joint.RIGHT_WRIST, new JointSight(beyond, 0.3, 20));
+            }
+            sights.add(new BodySight(s.frame(), s.seconds(), s.person(), joints));
+        }
+        RodHold hold = HoldReader.of(sights, rods(), HEIGHT);
+        assertThat(hold.upper()).isEqualTo(Joint.LEFT_WRIST);
+        assertThat(hold.apartPx()).isEqualTo(80, org.assertj.core.data.Offset.offset(1e-9));
+    }
+
     @Test
     void handsFarFromTheRodAreSomebodyElses() {
         Point off = new Point(200, 0);
