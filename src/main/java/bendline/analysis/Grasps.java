@@ -6,6 +6,7 @@ import bendline.body.Joint;
 import bendline.body.JointSight;
 import bendline.geometry.Point;
 import bendline.trace.Grasp;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Where the caster's upper hand is, frame by frame. */
@@ -22,15 +23,16 @@ final class Grasps {
 
     private Grasps() {}
 
-    /** The upper hand wherever its wrist and elbow were seen; empty where it is not known which hand that is. */
+    /** The upper hand wherever its wrist and elbow were seen; not where it is not known which hand that is. */
     static List<Grasp> of(BodyTrace body) {
-        Joint wrist = body.hands().upper();
-        return wrist == null
-                ? List.of()
-                : body.sights().stream()
-                        .filter(s -> s.joint(wrist).shows() && elbow(s, wrist).shows())
-                        .map(s -> fist(s.frame(), s.joint(wrist), elbow(s, wrist)))
-                        .toList();
+        List<Grasp> out = new ArrayList<>();
+        for (BodySight s : body.sights()) {
+            Joint wrist = body.hands().upperIn(s.frame());
+            if (wrist != null && s.joint(wrist).shows() && elbow(s, wrist).shows()) {
+                out.add(fist(s.frame(), s.joint(wrist), elbow(s, wrist)));
+            }
+        }
+        return out;
     }
 
     private static JointSight elbow(BodySight s, Joint wrist) {

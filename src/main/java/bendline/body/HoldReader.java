@@ -3,6 +3,7 @@ package bendline.body;
 import bendline.geometry.Point;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Joins both wrists with the traced rod: who holds it has one wrist by its grip and the other along its butt. Left and right are
@@ -42,8 +43,7 @@ final class HoldReader {
     static RodHold of(List<BodySight> sights, Map<Integer, HeldRod> rods, double heightPx) {
         int both = 0;
         int near = 0;
-        int left = 0;
-        int right = 0;
+        Map<Integer, Joint> leading = new TreeMap<>();
         for (BodySight s : sights) {
             HeldRod rod = rods.get(s.frame());
             if (rod == null) {
@@ -51,12 +51,10 @@ final class HoldReader {
             }
             both++;
             near += holds(s, rod, heightPx) ? 1 : 0;
-            if (!bothShow(s)) {
-                continue;
-            }
             double lead = along(s, Joint.RIGHT_WRIST, rod) - along(s, Joint.LEFT_WRIST, rod);
-            left += lead > 0.5 * NEAR * heightPx ? 1 : 0;
-            right += lead < -0.5 * NEAR * heightPx ? 1 : 0;
+            if (bothShow(s) && Math.abs(lead) > 0.5 * NEAR * heightPx) {
+                leading.put(s.frame(), lead > 0 ? Joint.LEFT_WRIST : Joint.RIGHT_WRIST);
+            }
         }
         if (both < FEWEST) {
             return RodHold.unknown("body and rod were seen together in " + both + " frames only");
@@ -64,12 +62,13 @@ final class HoldReader {
         if (near < MOSTLY * both) {
             return RodHold.unknown(ELSEWHERE);
         }
-        int decided = left + right;
-        if (decided < FEWEST || Math.max(left, right) < ALIKE * decided) {
-            return RodHold.unknown("left and right hand could not be told apart on the rod");
+        long left = leading.values().stream().filter(j -> j == Joint.LEFT_WRIST).count();
+        long right = leading.size() - left;
+        if (leading.size() < FEWEST || Math.max(left, right) < ALIKE * leading.size()) {
+            String why = "left and right hand could not be told apart on the rod";
+            return new RodHold(null, Double.NaN, Double.NaN, why, leading);
         }
-        Joint upper = left > right ? Joint.LEFT_WRIST : Joint.RIGHT_WRIST;
-        return apart(sights, rods, upper);
+        return apart(sights, rods, left > right ? Joint.LEFT_WRIST : Joint.RIGHT_WRIST, leading);
     }
 
     /** A wrist that is hidden is guessed, and mostly where the other one is. */
@@ -77,7 +76,8 @@ final class HoldReader {
         return s.joint(Joint.LEFT_WRIST).shows() && s.joint(Joint.RIGHT_WRIST).shows();
     }
 
-    private static RodHold apart(List<BodySight> sights, Map<Integer, HeldRod> rods, Joint upper) {
+    private static RodHold apart(
+            List<BodySight> sights, Map<Integer, HeldRod> rods, Joint upper, Map<Integer, Joint> leading) {
         double[] way = sights.stream()
                 .filter(s -> rods.containsKey(s.frame()) && bothShow(s))
                 .mapToDouble(s -> {
@@ -93,7 +93,8 @@ final class HoldReader {
                 upper,
                 median,
                 Math.hypot(spread / Math.sqrt(Math.min(way.length, FEWEST)), joint),
-                "both wrists along the butt, median of " + way.length + " frames");
+                "both wrists along the butt, median of " + way.length + " frames",
+                leading);
     }
 
     /** How far from the grip towards the butt cap a wrist is, pixels. */

@@ -23,8 +23,8 @@ final class HeldLength {
 
     private static final double FARTHEST = 0.3;
 
-    /** Share of the frames that must speak of one length. */
-    private static final double AGREED = 0.7;
+    /** Share of the directions that must speak of one length: most. */
+    private static final double AGREED = 0.5;
 
     private static final int POINTS = 25;
 

@@ -79,6 +79,24 @@ class HoldReaderTest {
         assertThat(hold.apartPx()).isEqualTo(80, org.assertj.core.data.Offset.offset(1e-9));
     }
 
+    /** Nothing is told of the clip then, but in each frame the wrist that leads is known. */
+    @Test
+    void whereLeftAndRightChangePlacesEachFrameSpeaksForItself() {
+        Point low = GRIP.plus(BUTT.times(80));
+        List<BodySight> one = sights(Joint.LEFT_WRIST, GRIP, low);
+        List<BodySight> other = sights(Joint.RIGHT_WRIST, GRIP, low);
+        List<BodySight> swapped = new ArrayList<>();
+        for (int i = 0; i < FRAMES; i++) {
+            swapped.add(i % 2 == 0 ? one.get(i) : other.get(i));
+        }
+        RodHold hold = HoldReader.of(swapped, rods(), HEIGHT);
+        assertThat(hold.known()).isFalse();
+        assertThat(hold.upperIn(4)).isEqualTo(Joint.LEFT_WRIST);
+        assertThat(hold.upperIn(5)).isEqualTo(Joint.RIGHT_WRIST);
+        RodHold steady = HoldReader.of(one, rods(), HEIGHT);
+        assertThat(steady.upperIn(FRAMES + 1)).isEqualTo(Joint.LEFT_WRIST);
+    }
+
     @Test
     void handsFarFromTheRodAreSomebodyElses() {
         Point off = new Point(200, 0);
