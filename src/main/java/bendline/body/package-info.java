@@ -11,8 +11,9 @@
  *   <li>People are looked for round the rod's grip; the one with a wrist by it is the caster, and is then followed from frame to
  *       frame in a square round the body as the frame before has it, four frames side by side ({@link bendline.body.BodyFollower}). Lost,
  *       the search is made again.
- *   <li>Both wrists are joined with the rod: the one nearer to the tip is the upper hand, the other must lie along the butt. Where
- *       that is not so in most frames, or the two can't be told apart, the answer is that it can't be told ({@link
+ *   <li>Both wrists are joined with the rod: the one nearer to the tip is the upper hand, the other must lie along the butt. Only frames
+ *       in which both show are asked, as a hidden wrist is guessed, mostly on top of the other. Where hands are not on the rod in most
+ *       frames, or left and right change places, the answer is that it can't be told which is which; in single frames it can ({@link
  *       bendline.body.RodHold}).
  *   <li>How tall the person would stand follows from trunk and legs ({@link bendline.body.Stature}); a joint's uncertainty is a share
  *       of it.

@@ -97,7 +97,7 @@ final class MeasureBook {
                 all.trends(), all.moments().forwardStart(), all.release().value());
         out.put(Quantity.PEAK_TIP_SPEED_PX, px.as(Quantity.PEAK_TIP_SPEED_PX));
         out.put(Quantity.PEAK_TIP_SPEED, metres(px, Quantity.PEAK_TIP_SPEED));
-        Launch launch = Launch.of(all.rod(), all.step(), all.release(), all.scale());
+        Launch launch = Launch.of(all);
         out.put(Quantity.LAUNCH_SPEED, metres(launch.speedPx(), Quantity.LAUNCH_SPEED));
         out.put(Quantity.LAUNCH_ANGLE_DEG, launch.angleDeg().as(Quantity.LAUNCH_ANGLE_DEG));
     }
