@@ -133,14 +133,7 @@ record Followed(
     static Trace obeyed(Trace trace, List<Look> looks, Map<Integer, Pin> pins, Point origin) {
         List<FrameTrace> frames = new ArrayList<>(trace.frames());
         pins.forEach((t, pin) -> frames.set(t, obeyed(frames.get(t), looks.get(t), pin, origin)));
-        return new Trace(
-                trace.width(),
-                trace.height(),
-                frames,
-                trace.motion(),
-                trace.freeLengthPx(),
-                trace.freeLengthSdPx(),
-                trace.trouble());
+        return trace.with(frames);
     }
 
     private static FrameTrace obeyed(FrameTrace frame, Look look, Pin pin, Point origin) {
