@@ -23,6 +23,7 @@ import java.util.Locale;
  * @param pitchRad how far it is tipped about the level
  * @param metresPerUnit metres in a distance of one camera-to-plane
  * @param lengthSd 68 % scatter of the lengths after that, over their value
+ * @param told whether the rod was seen in enough frames to tell the angles; else the plane is taken to be seen squarely
  * @param basis what was done, for people
  */
 record CastPlane(
@@ -33,6 +34,7 @@ record CastPlane(
         double pitchRad,
         double metresPerUnit,
         double lengthSd,
+        boolean told,
         String basis) {
 
     /** Focal length over the picture's longer side: main cameras of phones, cropped for video (common practice, no source). */
@@ -99,7 +101,7 @@ record CastPlane(
                         blanks.length)
                 : "the phone taken to stand square, since the whole rod was seen in only " + blanks.length + " frames";
         return new CastPlane(
-                found.centreX, found.centreY, found.focalPx, best[0], best[1], lengthM / middle, after, basis);
+                found.centreX, found.centreY, found.focalPx, best[0], best[1], lengthM / middle, after, enough, basis);
     }
 
     private static double[][] coordinates(List<Point> points) {
@@ -109,7 +111,7 @@ record CastPlane(
     private static CastPlane at(Trace trace, double[] angles, double metres) {
         double focal = FOCAL * Math.max(trace.width(), trace.height());
         return new CastPlane(
-                0.5 * trace.width(), 0.5 * trace.height(), focal, angles[0], angles[1], metres, Double.NaN, "");
+                0.5 * trace.width(), 0.5 * trace.height(), focal, angles[0], angles[1], metres, Double.NaN, false, "");
     }
 
     /** Steps that shrink, from square outwards; each the best of eight, so that a clip seen in a mirror goes the mirrored way. */

@@ -5,6 +5,7 @@ import bendline.scene.Setup.Side;
 import bendline.signal.LocalPolynomial;
 import bendline.signal.PolynomialFit;
 import bendline.signal.RobustLine;
+import bendline.trace.Trace;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 
@@ -39,6 +40,9 @@ record Launch(Found speedPx, Found angleDeg) {
      */
     private static final double VIEW_SD = 0.02;
 
+    /** What a phone that is taken to stand square leaves open: some 8°, share of a length. */
+    private static final double ASKEW_SD = 0.04;
+
     /** How far the flight goes from the hand, in rod lengths: by so much what is not known of the view counts more. */
     private static final double REACH = 1.5;
 
@@ -59,15 +63,21 @@ record Launch(Found speedPx, Found angleDeg) {
             Found none = Found.nothing("needs the moment of release");
             return new Launch(none, none);
         }
-        Track track =
-                Track.of(all.rod(), CastPlane.of(all.trace(), 1), all.trace().freeLengthPx());
+        CastPlane plane = CastPlane.of(all.trace(), 1);
+        Track track = Track.of(all.rod(), plane, all.trace().freeLengthPx());
         int[] flight = onThePath(track, flight(track, all.step(), release.value()));
         if (flight.length < LEAST_FRAMES) {
-            Found none = Found.nothing(
-                    "the rig was seen in " + flight.length + " frames of its flight, " + LEAST_FRAMES + " are needed");
+            Found none = Found.nothing("the rig was seen in too few frames of its flight: " + flight.length
+                    + ", needed are " + LEAST_FRAMES);
             return new Launch(none, none);
         }
-        return measured(track, flight, release.value(), all.scale());
+        return measured(track, flight, release.value(), all.scale(), viewSd(plane, all.trace()));
+    }
+
+    /** A length that is itself less sure, as where no hand on the rod is known, tells no view better than that. */
+    static double viewSd(CastPlane plane, Trace trace) {
+        double length = trace.freeLengthSdPx() / trace.freeLengthPx();
+        return plane.told() ? Math.min(ASKEW_SD, Math.max(VIEW_SD, length)) : ASKEW_SD;
     }
 
     /**
@@ -94,7 +104,7 @@ record Launch(Found speedPx, Found angleDeg) {
         }
     }
 
-    private static Launch measured(Track track, int[] flight, double at, Scale scale) {
+    private static Launch measured(Track track, int[] flight, double at, Scale scale, double viewSd) {
         double[] t = IntStream.of(flight).mapToDouble(i -> track.time[i]).toArray();
         double fall = scale.known() ? 0.5 * GRAVITY / scale.metresPerPixel() : 0;
         double[] x = new double[t.length];
@@ -116,10 +126,11 @@ record Launch(Found speedPx, Found angleDeg) {
         double along = Math.hypot(vx * sdX, vy * sdY) / speed;
         double across = Math.hypot(vy * sdX, vx * sdY) / speed;
         double middle = 0.5 * (t[t.length - 1] - at);
-        String basis = "the rig's path in its first " + t.length + " frames of flight, the phone's angle undone, "
+        String basis = "the rig's path in its first " + t.length
+                + " frames of flight, the phone's angle undone as far as the rod tells it, "
                 + (scale.known() ? "gravity taken out" : "gravity left in, since no length in metres is known");
         double slowed = DRAG_PER_SECOND * middle;
-        double viewed = REACH * 2 * VIEW_SD;
+        double viewed = REACH * 2 * viewSd;
         double gravityDeg = scale.known() ? 0 : 1.5 * middle / 0.1;
         return new Launch(
                 new Found(
