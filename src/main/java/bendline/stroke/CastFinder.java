@@ -173,11 +173,25 @@ final class CastFinder {
      * way back of a cast to the other side, found or not, or a swing to and fro. Nobody swings back as fast as forward.
      */
     private boolean isWayBack(Candidate c) {
-        double back = watchedRate.argMin(c.end(), c.end() + Backswing.LONGEST_SETTLE_SECONDS);
-        double peak = forwardRate.at(back);
-        if (!(-peak > AS_FAST * c.peakRate())) {
-            return false;
+        double fast = -AS_FAST * c.peakRate();
+        double until = c.end() + Backswing.LONGEST_SETTLE_SECONDS;
+        double from = watchedRate.firstFall(JUST_OVER * fast, c.end(), until);
+        while (!Double.isNaN(from)) {
+            double slows = watchedRate.firstRise(fast, from, until);
+            double to = Double.isNaN(slows) ? until : slows;
+            // A slip of the trace may be faster still, and goes nowhere.
+            double back = watchedRate.argMin(from, to);
+            if (leadsBack(c, back)) {
+                return true;
+            }
+            from = watchedRate.firstFall(JUST_OVER * fast, to, until);
         }
+        return false;
+    }
+
+    /** Whether a turn the other way, fastest at a time after a turn, goes over the top. */
+    private boolean leadsBack(Candidate c, double back) {
+        double peak = forwardRate.at(back);
         double start = forwardRate.lastFall(EDGE * peak, c.start(), back);
         double end = forwardRate.firstRise(EDGE * peak, back, forwardRate.end());
         return overTheTop(Math.PI - angle.at(start), Math.PI - angle.at(end));

@@ -136,6 +136,19 @@ class CastFinderTest {
                 .isEmpty();
     }
 
+    /** Where the rod slips to and fro in the trace before its push, faster than that, the push tells all the same. */
+    @Test
+    void aSlipAfterABackswingDoesNotHideItsPush() {
+        DoubleUnaryOperator slip = t -> -29 * (move(t, 1.45, 0.1) - move(t, 1.62, 0.1));
+        DoubleUnaryOperator back = t -> 58 + 84 * move(t, 0.8, 0.6) + slip.applyAsDouble(t);
+        DoubleUnaryOperator bend = t -> -70 * (move(t, 0.8, 0.3) - move(t, 1.1, 0.3));
+        DoubleUnaryOperator push = t -> back.applyAsDouble(t) - 80 * move(t, 1.9, 0.4);
+        assertThat(strokes(told(new MovingRod(back, bend, 4).trace(240, 4), 0.7)))
+                .hasSize(1);
+        assertThat(strokes(told(new MovingRod(push, bend, 4).trace(240, 4), 0.7)))
+                .isEmpty();
+    }
+
     /** The same without its rig, each tip known to no better than so much, pixels. */
     private static Trace told(Trace trace, double tipSdPx) {
         List<FrameTrace> frames = trace.frames().stream()
