@@ -41,6 +41,7 @@ final class BlankFitter {
     private final double freePx;
     private final int polarity;
     private final double farthestPx;
+    private final Paint paint;
 
     /**
      * @param heightPx picture height, pixels
@@ -53,20 +54,26 @@ final class BlankFitter {
 
     /** @param polarity 1 for a blank brighter than its surroundings, −1 for a darker one, 0 where that may change */
     BlankFitter(double heightPx, Point pivot, double freePx, int polarity) {
-        this(heightPx, pivot, freePx, polarity, Double.POSITIVE_INFINITY);
+        this(heightPx, pivot, freePx, polarity, Double.POSITIVE_INFINITY, Paint.NONE);
     }
 
-    private BlankFitter(double heightPx, Point pivot, double freePx, int polarity, double farthestPx) {
+    private BlankFitter(double heightPx, Point pivot, double freePx, int polarity, double farthestPx, Paint paint) {
         this.heightPx = heightPx;
         this.pivot = pivot;
         this.freePx = freePx;
         this.polarity = polarity;
         this.farthestPx = farthestPx;
+        this.paint = paint;
     }
 
     /** The same for lines that end no farther than so much from the pivot, pixels. */
     BlankFitter upTo(double px) {
-        return new BlankFitter(heightPx, pivot, freePx, polarity, px);
+        return new BlankFitter(heightPx, pivot, freePx, polarity, px, paint);
+    }
+
+    /** The same for a rod whose tip is painted. */
+    BlankFitter painted(Paint other) {
+        return new BlankFitter(heightPx, pivot, freePx, polarity, farthestPx, other);
     }
 
     /**
@@ -170,7 +177,8 @@ final class BlankFitter {
             }
             line = ridge.line();
         }
-        return ridge == null ? null : withTip(difference, ridge);
+        Fit fit = ridge == null ? null : withTip(difference, ridge);
+        return fit == null ? null : paint.shown(fit);
     }
 
     /**
@@ -293,6 +301,10 @@ final class BlankFitter {
                 q[i] = Math.max(q[i], s);
             }
         }
+        double[] signed = new double[stations];
+        for (int i = 0; i < q.length; i++) {
+            signed[i] = strip.signed(i);
+        }
         RodEnds.Tip tip = RodEnds.tip(q, inside / 2, inside);
         if (tip.station() < inside / 3) {
             return null;
@@ -307,6 +319,8 @@ final class BlankFitter {
             evidence += Math.min(q[i], 30) * Strip.STEP_PX;
             shown += Math.min(1, q[i] / tip.level());
         }
+        int turned = Turnover.station(signed, last);
+        double turnedPx = turned < 0 ? Double.NaN : (tip.station() - turned + 0.5) * Strip.STEP_PX;
         double wanted = Double.isNaN(freePx) ? last + 1 : Math.max(last + 1, CLEAR_OF_HANDS * freePx / Strip.STEP_PX);
         return new Fit(
                 whole,
@@ -318,8 +332,8 @@ final class BlankFitter {
                 shown / wanted,
                 0,
                 ridge.turnsOff()
-                        ? FaintEnd.NONE
-                        : FaintEnd.of(Arrays.copyOf(q, last + 1), difference, whole, ridge.blurPx()));
+                        ? FaintEnd.turned(turnedPx)
+                        : FaintEnd.of(Arrays.copyOf(q, last + 1), difference, whole, ridge.blurPx(), turnedPx));
     }
 
     /** Mean curvature of the outer third, 1/px: what a straight continuation neglects. */

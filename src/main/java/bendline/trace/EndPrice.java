@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * What it costs, in units of log-likelihood, that the rod ends elsewhere than the curve that was found of it in one frame: farther out
  * where some is missing, farther in where line was taken for more of it. By what that frame shows alone.
  *
+ * @param paint what shows of the tip's
  * @param runsOn whether the curve bends at its end as a line does where it leaves the tip
  * @param faint steps of its outer part that are so faint that they are rather line; 0 where none are
  * @param doubt what it costs that these are the rod's
@@ -17,12 +18,27 @@ import org.jspecify.annotations.Nullable;
  * @param freePx upper hand to tip, pixels
  */
 record EndPrice(
-        boolean runsOn, int faint, double doubt, @Nullable GoesOn on, double line, double freePx) {
+        PaintClue paint,
+        boolean runsOn,
+        int faint,
+        double doubt,
+        @Nullable GoesOn on,
+        double line,
+        double freePx) {
 
     /** What the rarer and the likelier of a missing piece and one too much cost a frame, however long it is. */
     private static final double RARE = 2;
 
     private static final double USUAL = 0.7;
+
+    /** What it costs that the rod ends elsewhere although its paint says where: so many in a hundred do. */
+    private static final double TOLD = 4;
+
+    /**
+     * What it costs a frame that the paint of a rod that has some does not show, and of one that shows where it begins, that it is of another
+     * length there.
+     */
+    private static final double IF_LACKING = 0.35;
 
     /** What it costs a frame that a faint outer part is the rod's, and that what goes on beyond its end is not. */
     private static final double IF_FAINT = 0.35;
@@ -65,6 +81,7 @@ record EndPrice(
         boolean matters = hand != Hand.NOWHERE && px >= HiddenTips.TOO_LITTLE * freePx;
         GoesOn on = fit.faint().on();
         return new EndPrice(
+                fit.faint().paint(),
                 runsOn(fit.line(), freePx),
                 matters ? (int) Math.round(px / HiddenTips.STEP / freePx) : 0,
                 hand == Hand.KNOWN ? IF_FAINT * anew : 0,
@@ -90,7 +107,13 @@ record EndPrice(
     }
 
     private double own(int steps) {
-        return Math.min(0.5 * steps * steps, runsOn == steps < 0 ? USUAL : RARE);
+        double own = Math.min(0.5 * steps * steps, paint.told() ? TOLD : runsOn == steps < 0 ? USUAL : RARE);
+        if (paint.lackPx() == 0) {
+            return own;
+        }
+        double off = steps - paint.lackPx() / HiddenTips.STEP / freePx;
+        double other = 0.5 * off * off;
+        return paint.turns() ? Math.min(own + IF_LACKING, other) : Math.min(own, other + IF_LACKING);
     }
 
     /** The tip is where the faint part begins, or else where it ends: the rod's own end is as faint before a background like itself. */

@@ -17,14 +17,28 @@ import java.util.stream.DoubleStream;
  * @param withinPx length of the curve's outer part that is much fainter than what lies before it, pixels; 0 where none is
  * @param beyondPx how far something fainter goes on from the curve's end, pixels; 0 where nothing does
  * @param on how likely something still fainter does
+ * @param paint what shows of the tip's
  */
-record FaintEnd(double withinPx, double beyondPx, GoesOn on) {
+record FaintEnd(double withinPx, double beyondPx, GoesOn on, PaintClue paint) {
 
     static final FaintEnd NONE = new FaintEnd(0, 0);
 
+    /** An end that is known to be the tip. */
+    static final FaintEnd TOLD = new FaintEnd(0, 0, GoesOn.UNKNOWN, PaintClue.TOLD);
+
+    /** One that is as strong as the rest up to its end but turns over. */
+    static FaintEnd turned(double px) {
+        return new FaintEnd(0, 0, GoesOn.UNKNOWN, PaintClue.turned(px));
+    }
+
+    /** The same of a curve that may lack so much of the paint, pixels. */
+    FaintEnd lacking(double px) {
+        return new FaintEnd(withinPx, beyondPx, on, paint.lacking(px));
+    }
+
     /** One of which no more is known. */
     FaintEnd(double withinPx, double beyondPx) {
-        this(withinPx, beyondPx, GoesOn.UNKNOWN);
+        this(withinPx, beyondPx, GoesOn.UNKNOWN, PaintClue.NONE);
     }
 
     /** Outer share of a blank that tells how it goes on: more of it bends in more ways than a parabola. */
@@ -75,7 +89,7 @@ record FaintEnd(double withinPx, double beyondPx, GoesOn on) {
      * @param line the curve, pixels
      * @param blurPx width of its picture at the outer end
      */
-    static FaintEnd of(double[] strength, Plane difference, Polyline line, double blurPx) {
+    static FaintEnd of(double[] strength, Plane difference, Polyline line, double blurPx, double turnedPx) {
         PolynomialCurve curve = wayOn(line);
         double widest = 1.5 * blurPx + 2.5;
         int stations = (int) (FARTHEST_PX / Strip.STEP_PX);
@@ -90,7 +104,8 @@ record FaintEnd(double withinPx, double beyondPx, GoesOn on) {
                 DoubleStream.concat(Arrays.stream(left), Arrays.stream(right)).toArray();
         int past = (int) (END_PX / Strip.STEP_PX);
         GoesOn on = GoesOn.of(Arrays.copyOfRange(here, past, here.length), beside);
-        return new FaintEnd(within(strength) * Strip.STEP_PX, beyond(here), on);
+        double within = Math.max(within(strength) * Strip.STEP_PX, Double.isNaN(turnedPx) ? 0 : turnedPx);
+        return new FaintEnd(within, beyond(here), on, PaintClue.turned(turnedPx));
     }
 
     private static double[] strongest(Strip strip, int from, int to) {

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param hands where a body's hand holds the rod, by frame, the same coordinates; empty where nobody was followed yet
  * @param rigs what may be the rig in each frame; null where no rod was found
  * @param length how long the rod looks; null where none was found
+ * @param paint of the tip
  * @param near about where the hands are
  * @param origin top left of the part of the reference picture that was looked at
  * @param store the difference pictures; null where no rod was found
@@ -33,6 +34,7 @@ record Followed(
         Map<Integer, Point> hands,
         @Nullable RigFinder rigs,
         RodLength.@Nullable Estimate length,
+        Paint paint,
         Point near,
         Point origin,
         @Nullable DifferenceStore store,
@@ -50,7 +52,8 @@ record Followed(
     /** No rod was found. */
     static Followed nothing(ClipInfo info, CameraMotion motion, String trouble) {
         Point none = new Point(0, 0);
-        return new Followed(info, motion, List.of(), List.of(), Map.of(), null, null, none, none, null, trouble);
+        return new Followed(
+                info, motion, List.of(), List.of(), Map.of(), null, null, Paint.NONE, none, none, null, trouble);
     }
 
     /** Looks with tips put right by the rod's length and the hands' way. */
@@ -82,15 +85,20 @@ record Followed(
                     return chosen == null || !holds(hands.get(t), chosen, length);
                 })
                 .toList();
-        return new HandSearch(Objects.requireNonNull(store)::get, info.height(), length).searched(looks, asked, hands);
+        return new HandSearch(Objects.requireNonNull(store)::get, info.height(), length, paint)
+                .searched(looks, asked, hands);
     }
 
     private Regained regained(RodLength.Estimate rod) {
-        BlankFitter fitter = new BlankFitter(info.height(), near, rod.freePx());
+        BlankFitter fitter = new BlankFitter(info.height(), near, rod.freePx()).painted(paint);
         return new Regained(Objects.requireNonNull(store)::get, fitter, near, rod);
     }
 
+    /** Whether a hand holds the rod that a curve shows; one that shows the tip's paint is the rod, wherever the hand is thought to be. */
     private static boolean holds(Point hand, BlankFitter.Fit fit, RodLength.Estimate length) {
+        if (fit.faint().paint().told()) {
+            return true;
+        }
         double free = length.along(fit.line());
         return ToTheHand.drawn(fit.line(), free, DRAWN_POINTS).distanceTo(hand) < IN_HAND * free;
     }
@@ -107,7 +115,7 @@ record Followed(
             List<Look> right =
                     regained(told).filled(putRight(searched(heldBy(hands, told), hands, told), near, told, hands));
             right = SmoothSwing.steadied(right, told);
-            now = new Followed(info, motion, found, right, hands, rigs, told, near, origin, store, trouble);
+            now = new Followed(info, motion, found, right, hands, rigs, told, paint, near, origin, store, trouble);
         }
         return now;
     }
@@ -120,7 +128,7 @@ record Followed(
         RodLength.Estimate rod = Objects.requireNonNull(length);
         DifferenceStore planes = Objects.requireNonNull(store);
         Map<Integer, Pin> pins = Pin.of(marks, info, motion, origin);
-        BlankFitter fitter = new BlankFitter(info.height(), near, rod.freePx());
+        BlankFitter fitter = new BlankFitter(info.height(), near, rod.freePx()).painted(paint);
         List<Look> corrected = pins.isEmpty() ? looks : new Corrector(planes::get, fitter, rod).corrected(looks, pins);
         List<Tracked> chosen = Objects.requireNonNull(rigs).choose(corrected, pins);
         Trace trace = new TraceBuilder(info, motion, rod, origin)

@@ -44,15 +44,18 @@ final class HandSearch {
     private final IntFunction<Plane> planes;
     private final double heightPx;
     private final RodLength.Estimate rod;
+    private final Paint paint;
 
     /**
      * @param planes a frame's difference from what lies behind, noise units
      * @param rod how long it looks from the hand
+     * @param paint of its tip
      */
-    HandSearch(IntFunction<Plane> planes, double heightPx, RodLength.Estimate rod) {
+    HandSearch(IntFunction<Plane> planes, double heightPx, RodLength.Estimate rod, Paint paint) {
         this.planes = planes;
         this.heightPx = heightPx;
         this.rod = rod;
+        this.paint = paint;
     }
 
     /**
@@ -80,7 +83,9 @@ final class HandSearch {
 
     private List<Fit> fits(Plane plane, Point hand, @Nullable Fit before) {
         PolarSearch search = new PolarSearch(INNER * heightPx, REACH * rod.freePx());
-        BlankFitter fitter = new BlankFitter(heightPx, hand, rod.freePx()).upTo(REACH * rod.freePx());
+        BlankFitter fitter = new BlankFitter(heightPx, hand, rod.freePx())
+                .upTo(REACH * rod.freePx())
+                .painted(paint);
         List<Fit> out = new ArrayList<>();
         for (PolarSearch.Candidate c : search.find(plane, hand, CANDIDATES)) {
             Fit fit = Scouts.underground(c.curve()) ? null : fitter.fit(plane, c.curve(), 14, 7);
@@ -105,7 +110,7 @@ final class HandSearch {
         Polyline drawn = drawn(fit, free);
         double inside = hand.minus(drawn.first()).dot(drawn.tangentAt(0));
         double beyond = drawn.length() - inside - free;
-        return beyond < RUNS_ON * free
+        return fit.faint().paint().told() || beyond < RUNS_ON * free
                 ? fit
                 : fit.withTip(
                         fit.line().cut(fit.line().length() - beyond), Math.hypot(fit.alongSdPx(), BY_LENGTH_SD * free));

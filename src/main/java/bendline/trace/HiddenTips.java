@@ -69,6 +69,9 @@ final class HiddenTips {
     /** What a tip is uncertain by along the blank where what is much fainter begins, pixels. */
     private static final double BREAK_SD_PX = 3;
 
+    /** The same where the paint's length tells it. */
+    private static final double PAINT_SD_PX = 2.5;
+
     private HiddenTips() {}
 
     /**
@@ -103,6 +106,10 @@ final class HiddenTips {
 
     private static Fit with(Fit fit, double missingPx, RodLength.Estimate rod) {
         double freePx = rod.freePx();
+        double lack = fit.faint().paint().lackPx();
+        if (lack != 0 && Math.abs(missingPx - lack) < Math.min(Math.abs(missingPx), STEP * freePx)) {
+            return withPaint(fit, lack);
+        }
         if (missingPx >= TOO_LITTLE * freePx) {
             GoesOn on = fit.faint().on();
             if (EndPrice.goesOn(on, freePx) && on.most() - on.upTo(missingPx) < AS_SEEN) {
@@ -119,6 +126,16 @@ final class HiddenTips {
         boolean seen = Math.abs(faintPx + missingPx) < STEP * freePx;
         double sd = Math.max(fit.alongSdPx(), seen ? BREAK_SD_PX : 2 * STEP * freePx);
         return fit.withTip(fit.line().cut(fit.line().length() + (seen ? -faintPx : missingPx)), sd);
+    }
+
+    /** With what it lacks of the paint, or without what runs on beyond it. */
+    private static Fit withPaint(Fit fit, double lackPx) {
+        Polyline line = fit.line();
+        Polyline whole = lackPx > 0 ? FaintEnd.longer(line, lackPx) : line.cut(line.length() + lackPx);
+        if (!fit.faint().paint().turns()) {
+            return fit.withTip(whole, Math.hypot(fit.alongSdPx(), PAINT_SD_PX));
+        }
+        return fit.withTip(whole, PAINT_SD_PX).with(FaintEnd.TOLD);
     }
 
     /** The missing length of each frame that shows a line, pixels. */

@@ -9,18 +9,20 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A tip painted in another colour than the blank: before a background of its own brightness the blank seems to end where the paint
- * begins, and something fainter goes on from there, or it is the outer end of what was followed. Paint is of one and the same length
- * in every direction in which the rod is seen; line that leads on from the tip shows as far as the background lets it.
+ * A tip painted in another colour than the blank: where it begins the curve turns from darker than its background to brighter, or the
+ * other way round; before a background of its own brightness the blank seems to end there, and something fainter goes on, or it is the outer
+ * end of what was followed. Paint is of one and the same length in every frame, longer and shorter only as the phone's angle has
+ * it; line that leads on from the tip shows as far as the background lets it.
  *
  * <p>On 23 drawn clips most faint ends of a rod with a painted tip were alike to within 3 to 6 pixels, at 0.07 to 0.12 free lengths; those of line
- * were spread over up to a third of a free length, short ones being the most frequent.
+ * were spread over up to a third of a free length, short ones being the most frequent. Where curves turn, 70 to 99 % of the lengths
+ * beyond were alike on thirteen clips with painted tips, 30 % on one of a dark rod with light line.
  *
- * @param px length of the paint, pixels; 0 where there is none or it can't be told
+ * @param length how long it looks, pixels; 0 where there is none or it can't be told
  */
-record Paint(double px) {
+record Paint(RodLength.Estimate length) {
 
-    static final Paint NONE = new Paint(0);
+    static final Paint NONE = new Paint(new RodLength.Estimate(0, 0, 0));
 
     /** Shorter paint would be told from line that shows for a little, and longer paint there is none, free lengths. */
     private static final double SHORTEST = 0.06;
@@ -37,6 +39,14 @@ record Paint(double px) {
 
     private static final int FEWEST = 8;
 
+    /** By how much more or less the outer end's length may go with its direction than the whole rod's is thought to. */
+    private static final double MOST_LEAN = 0.3;
+
+    private static final double LEAN_STEP = 0.05;
+
+    /** How often what is alike tells how the length goes with the direction, and that what else is. */
+    private static final int ROUNDS = 4;
+
     /** In so many directions at least, so wide: of a rod that is held still line too shows for one length. */
     private static final int FEWEST_DIRECTIONS = 3;
 
@@ -45,25 +55,68 @@ record Paint(double px) {
     /** What the end of paint is uncertain by along the blank, pixels. */
     private static final double END_SD_PX = 2.5;
 
-    /** @param freePx upper hand to tip, pixels */
-    static Paint of(List<Look> looks, double freePx) {
+    /** @param rod how long it looks */
+    static Paint of(List<Look> looks, RodLength.Estimate rod) {
+        double freePx = rod.freePx();
         List<Fit> faint = chosen(looks).stream()
                 .filter(f -> faintPx(f) >= SHORTEST * freePx && f.faint().withinPx() <= LONGEST * freePx)
                 .toList();
-        Paint paint = new Paint(mode(faint.stream().mapToDouble(Paint::faintPx).toArray()));
-        List<Fit> painted = faint.stream().filter(f -> paint.isLike(faintPx(f))).toList();
-        boolean told = paint.px <= LONGEST * freePx
+        Paint paint = likeMost(faint, rod);
+        List<Fit> painted = paint.painted(faint);
+        for (int round = 0; round < ROUNDS && painted.size() >= FEWEST; round++) {
+            paint = new Paint(RodLength.ofParts(
+                    painted.stream().map(f -> end(f, faintPx(f))).toList()));
+            painted = paint.painted(faint);
+        }
+        boolean told = paint.length.freePx() <= LONGEST * freePx
                 && painted.size() >= Math.max(FEWEST, LEAST_AGREED * faint.size())
                 && directions(painted) >= FEWEST_DIRECTIONS;
         return told ? paint : NONE;
     }
 
-    private static double faintPx(Fit fit) {
-        return fit.faint().withinPx() + fit.faint().beyondPx();
+    /** Of one length in all directions, as the rod's goes with them or more or less steeply. */
+    private static Paint likeMost(List<Fit> faint, RodLength.Estimate rod) {
+        Paint best = NONE;
+        int most = 0;
+        for (double more = -MOST_LEAN; more <= MOST_LEAN; more += LEAN_STEP) {
+            RodLength.Estimate way = new RodLength.Estimate(1, 0, 1, rod.lean() + more, rod.squeeze());
+            double px = mode(faint.stream()
+                    .mapToDouble(f -> faintPx(f) / way.along(end(f, faintPx(f))))
+                    .toArray());
+            Paint paint = new Paint(new RodLength.Estimate(px, 0, 1, way.lean(), way.squeeze()));
+            int alike = paint.painted(faint).size();
+            if (alike > most) {
+                most = alike;
+                best = paint;
+            }
+        }
+        return best;
     }
 
-    private boolean isLike(double lengthPx) {
-        return px > 0 && Math.abs(lengthPx - px) <= alike(px);
+    private List<Fit> painted(List<Fit> faint) {
+        return faint.stream().filter(f -> isLike(f, faintPx(f))).toList();
+    }
+
+    private static double faintPx(Fit fit) {
+        FaintEnd end = fit.faint();
+        return end.paint().turns() ? end.paint().turnedPx() : end.withinPx() + end.beyondPx();
+    }
+
+    /** So much of a curve's outer end, straight. */
+    private static Polyline end(Fit fit, double px) {
+        Point tip = fit.line().last();
+        Point out = fit.line()
+                .tangentAt(fit.line().length() - Math.min(px, fit.line().length()) / 2);
+        return new Polyline(List.of(tip.minus(out.times(px)), tip));
+    }
+
+    /** How long the paint looks at a curve's end, pixels. */
+    private double px(Fit fit) {
+        return length.freePx() == 0 ? 0 : length.along(end(fit, length.freePx()));
+    }
+
+    private boolean isLike(Fit fit, double px) {
+        return length.freePx() > 0 && Math.abs(px - px(fit)) <= alike(px(fit));
     }
 
     private static double alike(double lengthPx) {
@@ -112,22 +165,37 @@ record Paint(double px) {
 
     /** Whether a curve ends where the paint begins. */
     private boolean cuts(Fit fit) {
-        return isLike(fit.faint().beyondPx());
+        PaintClue clue = fit.faint().paint();
+        return clue.turns()
+                ? clue.turnedPx() < px(fit) / 2
+                : isLike(fit, fit.faint().beyondPx());
     }
 
     /** The curve with the whole painted tip; what is faint at the end of others is line. */
     Fit shown(Fit fit) {
-        if (cuts(fit)) {
-            List<Point> points = new ArrayList<>(fit.line().points());
-            points.add(fit.line().at(fit.line().length() + fit.faint().beyondPx()));
-            return fit.withTip(new Polyline(points), Math.hypot(fit.alongSdPx(), END_SD_PX));
+        if (length.freePx() == 0) {
+            return fit;
         }
-        return isLike(faintPx(fit)) || isLike(fit.faint().withinPx()) ? fit.with(FaintEnd.NONE) : fit;
+        if (fit.faint().paint().turns()) {
+            double turned = fit.faint().paint().turnedPx();
+            return fit.with(
+                    isLike(fit, turned)
+                            ? FaintEnd.TOLD
+                            : FaintEnd.turned(turned).lacking(px(fit) - turned));
+        }
+        if (cuts(fit)) {
+            return fit.withTip(
+                    FaintEnd.longer(fit.line(), fit.faint().beyondPx()), Math.hypot(fit.alongSdPx(), END_SD_PX));
+        }
+        if (isLike(fit, faintPx(fit)) || isLike(fit, fit.faint().withinPx())) {
+            return fit.with(FaintEnd.NONE);
+        }
+        return fit.faint().withinPx() == 0 ? fit.with(fit.faint().lacking(px(fit))) : fit;
     }
 
     /** All curves with it. */
     List<Look> shown(List<Look> looks) {
-        return px == 0
+        return length.freePx() == 0
                 ? looks
                 : looks.stream()
                         .map(l -> new Look(
@@ -148,7 +216,8 @@ record Paint(double px) {
     RodLength.Estimate with(RodLength.Estimate rod, List<Look> looks) {
         List<Fit> seen = chosen(looks);
         List<Fit> cut = seen.stream().filter(this::cuts).toList();
-        return 2 * directions(cut) > directions(seen)
+        double px = length.freePx();
+        return px > 0 && 2 * directions(cut) > directions(seen)
                 ? new RodLength.Estimate(
                         rod.freePx() + px,
                         Math.hypot(rod.freeSdPx(), 0.5 * px),

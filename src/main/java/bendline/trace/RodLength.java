@@ -81,6 +81,20 @@ final class RodLength {
         return of(curves, median, 1, Math.hypot(handSdPx, drift));
     }
 
+    /**
+     * How long a part of the rod looks that was seen whole.
+     *
+     * @param parts at least one, pixels
+     */
+    static Estimate ofParts(List<Polyline> parts) {
+        double[] alike = new double[parts.size()];
+        Arrays.fill(alike, 1);
+        double median = median(parts, alike);
+        double scatter = scatter(parts, median);
+        double[] turned = byDirection(parts, Math.max(LEAST_SD, scatter / median));
+        return new Estimate(Math.exp(turned[0]), scatter, 1, turned[1], turned[2]);
+    }
+
     private static double median(List<Polyline> curves, double[] weights) {
         Integer[] order = IntStream.range(0, weights.length)
                 .boxed()

@@ -137,8 +137,9 @@ public final class RodTracker {
                 seen = look.decoded(behind, t -> true, store, 0.55, 0.85);
             }
             List<Look> looks = chosen(List.copyOf(seen.values()), 1, length);
-            Paint paint = Paint.of(looks, length.freePx());
-            return followed(paint.shown(looks), near, paint.with(length, looks), origin, store);
+            Paint paint = Paint.of(looks, length);
+            RodLength.Estimate rod = paint.with(length, looks);
+            return followed(paint.shown(looks), near, rod, paint, origin, store);
         } catch (RuntimeException e) {
             store.close();
             throw e;
@@ -160,7 +161,7 @@ public final class RodTracker {
     }
 
     private Followed followed(
-            List<Look> found, Point near, RodLength.Estimate length, Point origin, DifferenceStore store) {
+            List<Look> found, Point near, RodLength.Estimate length, Paint paint, Point origin, DifferenceStore store) {
         long shown = found.stream().filter(l -> l.chosen() != null).count();
         if (shown < Math.max(8, ENOUGH_FRAMES * found.size())) {
             store.close();
@@ -169,19 +170,21 @@ public final class RodTracker {
         RigFinder rigs = new RigFinder(length.freePx(), setup.dropShare());
         List<Look> looks = HiddenTips.told(found, near, length);
         looks = Kinks.removed(TipAnchor.steadied(looks, length), length);
-        List<Look> sure = Confidence.withoutOutliers(lookAgain(looks, near, length, store, rigs));
+        BlankFitter fitter = new BlankFitter(info.height(), near, length.freePx()).painted(paint);
+        Regained regained = new Regained(store::get, fitter, near, length);
+        List<Look> sure = Confidence.withoutOutliers(lookAgain(looks, regained, store, rigs));
         List<Look> raw = new ArrayList<>();
         for (int t = 0; t < found.size(); t++) {
             Fit fit = sure.get(t).chosen();
             raw.add(fit != null && fit == looks.get(t).chosen() ? found.get(t) : sure.get(t));
         }
-        looks = regained(near, length, store).filled(Followed.putRight(sure, near, length, Map.of()));
+        looks = regained.filled(Followed.putRight(sure, near, length, Map.of()));
         looks = SmoothSwing.steadied(looks, length);
         if (Sway.only(looks, length.freePx(), Math.min(info.width(), info.height()))) {
             store.close();
             return nothing("what moves is short and only sways, as a reed does; film the whole rod, from nearer");
         }
-        return new Followed(info, scene.motion(), raw, looks, Map.of(), rigs, length, near, origin, store, null);
+        return new Followed(info, scene.motion(), raw, looks, Map.of(), rigs, length, paint, near, origin, store, null);
     }
 
     private Followed nothing(String trouble) {
@@ -223,9 +226,7 @@ public final class RodTracker {
     }
 
     /** Frames that failed or stick out are tried again from where their neighbours say the rod should be. */
-    private List<Look> lookAgain(
-            List<Look> looks, Point pivot, RodLength.Estimate rod, DifferenceStore store, RigFinder rigs) {
-        Regained regained = regained(pivot, rod, store);
+    private List<Look> lookAgain(List<Look> looks, Regained regained, DifferenceStore store, RigFinder rigs) {
         List<Look> steady = Confidence.withoutOutliers(looks);
         PlanePool pool = new PlanePool();
         List<Look> out = new ArrayList<>();
@@ -248,9 +249,5 @@ public final class RodTracker {
             progress.accept(0.85 + 0.15 * to / steady.size());
         }
         return out;
-    }
-
-    private Regained regained(Point pivot, RodLength.Estimate rod, DifferenceStore store) {
-        return new Regained(store::get, new BlankFitter(info.height(), pivot, rod.freePx()), pivot, rod);
     }
 }

@@ -140,6 +140,27 @@ final class Strip {
         return width;
     }
 
+    /** The largest strength at a station, with its sign: darker than its surroundings is negative. */
+    float signed(int station) {
+        int k = 0;
+        for (int other = 1; other < offsets(); other++) {
+            k = strength[station][other] > strength[station][k] ? other : k;
+        }
+        float best = 0;
+        for (int w = 0; w < WIDTHS_PX.length && WIDTHS_PX[w] <= widest[station]; w++) {
+            Filter f = new Filter(WIDTHS_PX[w], margin + 0.5 + k);
+            float in = (f.right.at(station) - f.left.at(station)) * f.perCore;
+            float a = in - (f.nearLeft.at(station) - f.farLeft.at(station)) * f.perFlank;
+            float b = in - (f.farRight.at(station) - f.nearRight.at(station)) * f.perFlank;
+            float root = (float) Math.sqrt(WIDTHS_PX[w]);
+            float brighter = root * Math.min(a, b);
+            float darker = root * Math.max(a, b);
+            float s = brighter > -darker ? brighter : darker;
+            best = Math.abs(s) > Math.abs(best) && (brighter > 0 || darker < 0) ? s : best;
+        }
+        return best;
+    }
+
     /** The lesser of two steps of one sign, whichever it is; negative where the signs differ: a ridge has both alike. */
     static double lesserStep(double a, double b) {
         return Math.max(Math.min(a, b), -Math.max(a, b));

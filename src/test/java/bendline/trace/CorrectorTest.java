@@ -176,7 +176,18 @@ class CorrectorTest {
         try (DifferenceStore store = new DifferenceStore()) {
             IntStream.range(0, FRAMES).forEach(t -> store.put(t, planes.get(t)));
             Followed followed = new Followed(
-                    info, still, looks, looks, java.util.Map.of(), rigs, ROD, HAND, new Point(0, 0), store, null);
+                    info,
+                    still,
+                    looks,
+                    looks,
+                    java.util.Map.of(),
+                    rigs,
+                    ROD,
+                    Paint.NONE,
+                    HAND,
+                    new Point(0, 0),
+                    store,
+                    null);
             Trace trace = followed.trace(List.of(
                     new Mark(MARKED / 30.0, HAND, null),
                     new Mark(MARKED / 30.0, null, blank(MARKED).last()),

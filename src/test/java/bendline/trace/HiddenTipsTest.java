@@ -212,7 +212,7 @@ class HiddenTipsTest {
             on[i] = -Math.log(1 - random.nextDouble()) * (i * Strip.STEP_PX < px ? 2.5 : 0.5);
             beside[i] = -Math.log(1 - random.nextDouble()) * 0.5;
         }
-        return new FaintEnd(0, 0, GoesOn.of(on, beside));
+        return new FaintEnd(0, 0, GoesOn.of(on, beside), PaintClue.NONE);
     }
 
     private static List<Look> faintFrom(List<Look> looks, int from, int past, double px) {
