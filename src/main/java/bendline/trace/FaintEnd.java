@@ -14,7 +14,8 @@ import java.util.stream.DoubleStream;
  * against a bright sky all the less; and so does line that leads on from the tip. Which of them it is one frame can't tell, see
  * {@link Paint}.
  *
- * @param withinPx length of the curve's outer part that is much fainter than what lies before it, pixels; 0 where none is
+ * @param withinPx length of the curve's outer part that is much fainter than what lies before it, or light where that is dark or the other
+ *     way round, pixels; 0 where none is
  * @param beyondPx how far something fainter goes on from the curve's end, pixels; 0 where nothing does
  * @param on how likely something still fainter does
  * @param paint what shows of the tip's
