@@ -31,7 +31,7 @@ record EndPrice(
 
     private static final double USUAL = 0.7;
 
-    /** What it costs that the rod ends elsewhere although its paint says where: so many in a hundred do. */
+    /** What it costs a frame that the rod ends elsewhere although its paint says where: two in a hundred do, and e⁻⁴ is as much. */
     private static final double TOLD = 4;
 
     /**

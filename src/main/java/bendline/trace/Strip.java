@@ -123,21 +123,7 @@ final class Strip {
 
     /** Width at which the strength at a station and an offset was found, pixels; 0 where there is none. */
     float width(int station, int k) {
-        float best = 0;
-        float width = 0;
-        for (int w = 0; w < WIDTHS_PX.length && WIDTHS_PX[w] <= widest[station]; w++) {
-            Filter f = new Filter(WIDTHS_PX[w], margin + 0.5 + k);
-            float in = (f.right.at(station) - f.left.at(station)) * f.perCore;
-            float a = in - (f.nearLeft.at(station) - f.farLeft.at(station)) * f.perFlank;
-            float b = in - (f.farRight.at(station) - f.nearRight.at(station)) * f.perFlank;
-            float c = polarity > 0 ? Math.min(a, b) : polarity < 0 ? -Math.max(a, b) : (float) lesserStep(a, b);
-            float s = (float) Math.sqrt(WIDTHS_PX[w]) * c;
-            if (s > best) {
-                best = s;
-                width = (float) WIDTHS_PX[w];
-            }
-        }
-        return width;
+        return best(station, k).width;
     }
 
     /** The largest strength at a station, with its sign: darker than its surroundings is negative. */
@@ -146,17 +132,29 @@ final class Strip {
         for (int other = 1; other < offsets(); other++) {
             k = strength[station][other] > strength[station][k] ? other : k;
         }
-        float best = 0;
+        Best best = best(station, k);
+        return best.brighter ? best.strength : -best.strength;
+    }
+
+    /**
+     * The strength at a place, over all widths.
+     *
+     * @param width at which it was found, pixels; 0 where there is none
+     */
+    private record Best(float strength, float width, boolean brighter) {}
+
+    private Best best(int station, int k) {
+        Best best = new Best(0, 0, false);
         for (int w = 0; w < WIDTHS_PX.length && WIDTHS_PX[w] <= widest[station]; w++) {
             Filter f = new Filter(WIDTHS_PX[w], margin + 0.5 + k);
             float in = (f.right.at(station) - f.left.at(station)) * f.perCore;
             float a = in - (f.nearLeft.at(station) - f.farLeft.at(station)) * f.perFlank;
             float b = in - (f.farRight.at(station) - f.nearRight.at(station)) * f.perFlank;
-            float root = (float) Math.sqrt(WIDTHS_PX[w]);
-            float brighter = root * Math.min(a, b);
-            float darker = root * Math.max(a, b);
-            float s = brighter > -darker ? brighter : darker;
-            best = Math.abs(s) > Math.abs(best) && (brighter > 0 || darker < 0) ? s : best;
+            float c = polarity > 0 ? Math.min(a, b) : polarity < 0 ? -Math.max(a, b) : (float) lesserStep(a, b);
+            float s = (float) Math.sqrt(WIDTHS_PX[w]) * c;
+            if (s > best.strength) {
+                best = new Best(s, (float) WIDTHS_PX[w], a > 0);
+            }
         }
         return best;
     }
