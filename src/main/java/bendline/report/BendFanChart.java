@@ -123,7 +123,9 @@ final class BendFanChart {
         plot.setDomainGridlinesVisible(true);
         plot.setDomainGridlinePaint(Palette.RULE.light());
         plot.setDomainGridlineStroke(new BasicStroke(1f));
-        plot.getDomainAxis().setLabel(unit + " from the hand at the start");
+        // As wide as a phone only the shorter of these fits.
+        boolean roomy = size == ChartSize.WIDE || stroke.bend().metric();
+        plot.getDomainAxis().setLabel(roomy ? unit + " from the hand at the start" : unit);
         label(plot, size, all.get(0), EventKind.FORWARD_START, true);
         label(plot, size, deepest, EventKind.PEAK_BEND, false);
         label(plot, size, all.get(all.size() - 1), EventKind.ROD_STRAIGHT, false);
