@@ -54,7 +54,7 @@ final class BlankFitter {
 
     /** @param polarity 1 for a blank brighter than its surroundings, −1 for a darker one, 0 where that may change */
     BlankFitter(double heightPx, Point pivot, double freePx, int polarity) {
-        this(heightPx, pivot, freePx, polarity, Double.POSITIVE_INFINITY, Paint.NONE);
+        this(heightPx, pivot, freePx, polarity, Double.POSITIVE_INFINITY, Paint.UNKNOWN);
     }
 
     private BlankFitter(double heightPx, Point pivot, double freePx, int polarity, double farthestPx, Paint paint) {
@@ -237,7 +237,7 @@ final class BlankFitter {
             shown--;
         }
         Offsets places = Offsets.of(strip, path, from, shown);
-        int to = Corner.before(places.offset(), places.weight(), from, shown);
+        int to = withoutLine(strip, path, Corner.before(places.offset(), places.weight(), from, shown));
         if (!Double.isNaN(freePx)) {
             // Near the hands the ridge is theirs or an arm's and would bend the curve's inner end.
             from = Math.max(from, to - (int) (CLEAR_OF_HANDS * freePx / Strip.STEP_PX));
@@ -257,6 +257,20 @@ final class BlankFitter {
                 offsets.slopeSdAt(from),
                 usualWidth(strip, path, to - 20, to),
                 to < shown);
+    }
+
+    /** Up to where the tip can be by the paint, so that of a line that leads on none counts as rod and as much of that is left out inside. */
+    private int withoutLine(Strip strip, int[] path, int to) {
+        double most = paint.mostPx() / Strip.STEP_PX;
+        if (most >= to) {
+            return to;
+        }
+        double[] signed = new double[path.length];
+        for (int i = 0; i < signed.length; i++) {
+            signed[i] = strip.signed(i, path[i]);
+        }
+        int turned = Turnover.station(signed, to);
+        return turned < 0 ? to : Math.min(to, turned + (int) most);
     }
 
     /** Median width at which the ridge was found between two stations, both included. */

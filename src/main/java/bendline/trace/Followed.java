@@ -53,7 +53,7 @@ record Followed(
     static Followed nothing(ClipInfo info, CameraMotion motion, String trouble) {
         Point none = new Point(0, 0);
         return new Followed(
-                info, motion, List.of(), List.of(), Map.of(), null, null, Paint.NONE, none, none, null, trouble);
+                info, motion, List.of(), List.of(), Map.of(), null, null, Paint.UNKNOWN, none, none, null, trouble);
     }
 
     /** Looks with tips put right by the rod's length and the hands' way. */

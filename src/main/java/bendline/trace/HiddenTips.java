@@ -26,7 +26,7 @@ final class HiddenTips {
     private static final double MOST = 0.45;
 
     /** Most that a line can run on from the tip, free lengths. */
-    private static final double RUNS_ON = 0.35;
+    private static final double RUNS_ON = 0.45;
 
     /** Less than this is left to the smoothing of tips in time, free lengths. */
     static final double TOO_LITTLE = 0.025;
@@ -69,9 +69,6 @@ final class HiddenTips {
     /** What a tip is uncertain by along the blank where what is much fainter begins, pixels. */
     private static final double BREAK_SD_PX = 3;
 
-    /** The same where the paint's length tells it. */
-    private static final double PAINT_SD_PX = 2.5;
-
     private HiddenTips() {}
 
     /**
@@ -108,7 +105,7 @@ final class HiddenTips {
         double freePx = rod.freePx();
         double lack = fit.faint().paint().lackPx();
         if (lack != 0 && Math.abs(missingPx - lack) < Math.min(Math.abs(missingPx), STEP * freePx)) {
-            return withPaint(fit, lack);
+            return Paint.mended(fit);
         }
         if (missingPx >= TOO_LITTLE * freePx) {
             GoesOn on = fit.faint().on();
@@ -126,16 +123,6 @@ final class HiddenTips {
         boolean seen = Math.abs(faintPx + missingPx) < STEP * freePx;
         double sd = Math.max(fit.alongSdPx(), seen ? BREAK_SD_PX : 2 * STEP * freePx);
         return fit.withTip(fit.line().cut(fit.line().length() + (seen ? -faintPx : missingPx)), sd);
-    }
-
-    /** With what it lacks of the paint, or without what runs on beyond it. */
-    private static Fit withPaint(Fit fit, double lackPx) {
-        Polyline line = fit.line();
-        Polyline whole = lackPx > 0 ? FaintEnd.longer(line, lackPx) : line.cut(line.length() + lackPx);
-        if (!fit.faint().paint().turns()) {
-            return fit.withTip(whole, Math.hypot(fit.alongSdPx(), PAINT_SD_PX));
-        }
-        return fit.withTip(whole, PAINT_SD_PX).with(FaintEnd.TOLD);
     }
 
     /** The missing length of each frame that shows a line, pixels. */

@@ -16,13 +16,19 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>On 23 drawn clips most faint ends of a rod with a painted tip were alike to within 3 to 6 pixels, at 0.07 to 0.12 free lengths; those of line
  * were spread over up to a third of a free length, short ones being the most frequent. Where curves turn, 70 to 99 % of the lengths
- * beyond were alike on thirteen clips with painted tips, 30 % on one of a dark rod with light line.
+ * beyond were alike on thirteen clips with painted tips, 30 % on one of a dark rod with light line; there the turn itself is the tip.
+ * A dark rod whose line doesn't show turns nowhere.
  *
- * @param length how long it looks, pixels; 0 where there is none or it can't be told
+ * @param length how long it looks, pixels; 0 where none is
+ * @param known whether that can be told
  */
-record Paint(RodLength.Estimate length) {
+record Paint(RodLength.Estimate length, boolean known) {
 
-    static final Paint NONE = new Paint(new RodLength.Estimate(0, 0, 0));
+    /** Nothing is known of it. */
+    static final Paint UNKNOWN = new Paint(new RodLength.Estimate(0, 0, 0), false);
+
+    /** No paint: what a curve turns to is line. */
+    static final Paint BARE = new Paint(new RodLength.Estimate(0, 0, 1), true);
 
     /** Shorter paint would be told from line that shows for a little, and longer paint there is none, free lengths. */
     private static final double SHORTEST = 0.06;
@@ -38,6 +44,11 @@ record Paint(RodLength.Estimate length) {
     private static final double LEAST_AGREED = 0.6;
 
     private static final int FEWEST = 8;
+
+    /** Share of the turns at most that are as far from the end as one another where they are tips, and of the frames at least that show one. */
+    private static final double MOST_BY_CHANCE = 0.5;
+
+    private static final double LEAST_TURNING = 0.1;
 
     /** By how much more or less the outer end's length may go with its direction than the whole rod's is thought to. */
     private static final double MOST_LEAN = 0.3;
@@ -58,32 +69,50 @@ record Paint(RodLength.Estimate length) {
     /** @param rod how long it looks */
     static Paint of(List<Look> looks, RodLength.Estimate rod) {
         double freePx = rod.freePx();
-        List<Fit> faint = chosen(looks).stream()
+        List<Fit> shown = chosen(looks);
+        List<Fit> faint = shown.stream()
                 .filter(f -> faintPx(f) >= SHORTEST * freePx && f.faint().withinPx() <= LONGEST * freePx)
                 .toList();
         Paint paint = likeMost(faint, rod);
         List<Fit> painted = paint.painted(faint);
         for (int round = 0; round < ROUNDS && painted.size() >= FEWEST; round++) {
-            paint = new Paint(RodLength.ofParts(
+            paint = of(RodLength.ofParts(
                     painted.stream().map(f -> end(f, faintPx(f))).toList()));
             painted = paint.painted(faint);
         }
         boolean told = paint.length.freePx() <= LONGEST * freePx
                 && painted.size() >= Math.max(FEWEST, LEAST_AGREED * faint.size())
                 && directions(painted) >= FEWEST_DIRECTIONS;
-        return told ? paint : NONE;
+        if (told) {
+            return paint;
+        }
+        return isBare(shown, rod) ? BARE : UNKNOWN;
+    }
+
+    /** Paint of such a length. */
+    static Paint of(RodLength.Estimate length) {
+        return new Paint(length, true);
+    }
+
+    /** Whether curves turn at all lengths from their ends, as they do where the turn is the tip and line shows for a while. */
+    private static boolean isBare(List<Fit> shown, RodLength.Estimate rod) {
+        List<Fit> turning =
+                shown.stream().filter(f -> f.faint().paint().turns()).toList();
+        return turning.size() >= Math.max(FEWEST, LEAST_TURNING * shown.size())
+                && directions(turning) >= FEWEST_DIRECTIONS
+                && likeMost(turning, rod).painted(turning).size() < MOST_BY_CHANCE * turning.size();
     }
 
     /** Of one length in all directions, as the rod's goes with them or more or less steeply. */
     private static Paint likeMost(List<Fit> faint, RodLength.Estimate rod) {
-        Paint best = NONE;
+        Paint best = UNKNOWN;
         int most = 0;
         for (double more = -MOST_LEAN; more <= MOST_LEAN; more += LEAN_STEP) {
             RodLength.Estimate way = new RodLength.Estimate(1, 0, 1, rod.lean() + more, rod.squeeze());
             double px = mode(faint.stream()
                     .mapToDouble(f -> faintPx(f) / way.along(end(f, faintPx(f))))
                     .toArray());
-            Paint paint = new Paint(new RodLength.Estimate(px, 0, 1, way.lean(), way.squeeze()));
+            Paint paint = of(new RodLength.Estimate(px, 0, 1, way.lean(), way.squeeze()));
             int alike = paint.painted(faint).size();
             if (alike > most) {
                 most = alike;
@@ -116,7 +145,7 @@ record Paint(RodLength.Estimate length) {
     }
 
     private boolean isLike(Fit fit, double px) {
-        return length.freePx() > 0 && Math.abs(px - px(fit)) <= alike(px(fit));
+        return known && Math.abs(px - px(fit)) <= alike(px(fit));
     }
 
     private static double alike(double lengthPx) {
@@ -168,12 +197,12 @@ record Paint(RodLength.Estimate length) {
         PaintClue clue = fit.faint().paint();
         return clue.turns()
                 ? clue.turnedPx() < px(fit) / 2
-                : isLike(fit, fit.faint().beyondPx());
+                : length.freePx() > 0 && isLike(fit, fit.faint().beyondPx());
     }
 
     /** The curve with the whole painted tip; what is faint at the end of others is line. */
     Fit shown(Fit fit) {
-        if (length.freePx() == 0) {
+        if (!known || length.freePx() == 0 && !fit.faint().paint().turns()) {
             return fit;
         }
         if (fit.faint().paint().turns()) {
@@ -193,9 +222,28 @@ record Paint(RodLength.Estimate length) {
         return fit.faint().withinPx() == 0 ? fit.with(fit.faint().lacking(px(fit))) : fit;
     }
 
+    /** How far from where a curve turns the tip can be, pixels; as far as you like where no paint is known. */
+    double mostPx() {
+        return known ? length.freePx() + alike(length.freePx()) : Double.POSITIVE_INFINITY;
+    }
+
+    /** A curve that may lack some of the paint with that, and one that may run on beyond it without; itself where neither is known. */
+    static Fit mended(Fit fit) {
+        PaintClue clue = fit.faint().paint();
+        double px = clue.lackPx();
+        if (px == 0) {
+            return fit;
+        }
+        Polyline line = fit.line();
+        Polyline whole = px > 0 ? FaintEnd.longer(line, px) : line.cut(line.length() + px);
+        return clue.turns()
+                ? fit.withTip(whole, END_SD_PX).with(FaintEnd.TOLD)
+                : fit.withTip(whole, Math.hypot(fit.alongSdPx(), END_SD_PX));
+    }
+
     /** All curves with it. */
     List<Look> shown(List<Look> looks) {
-        return length.freePx() == 0
+        return !known
                 ? looks
                 : looks.stream()
                         .map(l -> new Look(

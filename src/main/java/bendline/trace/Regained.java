@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntFunction;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -64,6 +65,7 @@ record Regained(IntFunction<Plane> planes, BlankFitter fitter, Point pivot, RodL
             any.add(anew);
         }
         return any.stream()
+                .flatMap(f -> Stream.of(f, Paint.mended(f)))
                 .filter(f -> Confidence.usable(f) && held(f, pivot, rod))
                 .filter(f -> lies(f, p))
                 .min(Comparator.comparingDouble(f -> PathChooser.displacement(f.line(), p.line())))

@@ -132,6 +132,11 @@ final class Strip {
         for (int other = 1; other < offsets(); other++) {
             k = strength[station][other] > strength[station][k] ? other : k;
         }
+        return signed(station, k);
+    }
+
+    /** The strength at a station and an offset, with its sign. */
+    float signed(int station, int k) {
         Best best = best(station, k);
         return best.brighter ? best.strength : -best.strength;
     }

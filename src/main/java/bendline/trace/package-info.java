@@ -25,7 +25,8 @@
  *       directions; else it is rather line, and the tip where it begins ({@link bendline.trace.FaintEnd}, {@link bendline.trace.Paint}).
  *   <li>Where a curve turns from darker than what lies behind it to brighter, or back, a tip's paint begins, or the line
  *       ({@link bendline.trace.Turnover}). Paint is as long in every frame, so that where it begins tells where the tip is, though that
- *       does not show itself or line runs on from it; which of the two ends is right is told with the hands' way, too.
+ *       does not show itself or line runs on from it; which of the two ends is right is told with the hands' way, too. Of a rod that turns
+ *       often and at no one length from its end the turn is the tip itself, and what lies beyond is line.
  *   <li>Beyond every curve's end the picture is asked how likely the blank goes on, fainter still, by how much more shows there than
  *       beside it; that is weighed with the hands' way over all frames ({@link bendline.trace.GoesOn}, {@link bendline.trace.HiddenTips}).
  *   <li>Frames whose curve was not sure, or without its tip, are asked again where their neighbours, put right by now, expect it

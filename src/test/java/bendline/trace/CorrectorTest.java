@@ -183,7 +183,7 @@ class CorrectorTest {
                     java.util.Map.of(),
                     rigs,
                     ROD,
-                    Paint.NONE,
+                    Paint.UNKNOWN,
                     HAND,
                     new Point(0, 0),
                     store,

@@ -51,7 +51,7 @@ class HandSearchTest {
     private static Fit found(double lineDegrees, Point hand) {
         Plane plane = picture(lineDegrees);
         List<Look> looks = List.of(new Look(0, List.of(), null));
-        return new HandSearch(t -> plane, HEIGHT, ROD, Paint.NONE)
+        return new HandSearch(t -> plane, HEIGHT, ROD, Paint.UNKNOWN)
                 .searched(looks, List.of(0), Map.of(0, hand))
                 .get(0)
                 .chosen();

@@ -57,8 +57,8 @@ class PaintTest {
     @Test
     void lineGoesOnAsFarAsTheBackgroundLetsIt() {
         List<Look> looks = swing(60, t -> 15 + 1.4 * t);
-        assertThat(Paint.of(looks, WHOLE)).isEqualTo(Paint.NONE);
-        assertThat(Paint.NONE.shown(looks)).isSameAs(looks);
+        assertThat(Paint.of(looks, WHOLE)).isEqualTo(Paint.UNKNOWN);
+        assertThat(Paint.UNKNOWN.shown(looks)).isSameAs(looks);
     }
 
     /** In every frame of a swing there are some of any one length; paint is what most are of. */
@@ -69,12 +69,12 @@ class PaintTest {
             Fit fit = fit(60 + t, 380, 26 + 0.7 * t);
             looks.add(new Look(t / 60.0, List.of(fit), fit));
         }
-        assertThat(Paint.of(looks, WHOLE)).isEqualTo(Paint.NONE);
+        assertThat(Paint.of(looks, WHOLE)).isEqualTo(Paint.UNKNOWN);
     }
 
     @Test
     void aRodThatIsHeldStillDoesNotTellPaintFromLine() {
-        assertThat(Paint.of(swing(4, t -> 40), WHOLE)).isEqualTo(Paint.NONE);
+        assertThat(Paint.of(swing(4, t -> 40), WHOLE)).isEqualTo(Paint.UNKNOWN);
     }
 
     @Test
@@ -91,13 +91,13 @@ class PaintTest {
     /** What is as faint for as long within a curve is the same paint, before another background; any other length is line. */
     @Test
     void aFaintEndOfThePaintsLengthIsTheRodsAnyOtherIsNot() {
-        Paint paint = new Paint(new RodLength.Estimate(40, 0, 1));
+        Paint paint = Paint.of(new RodLength.Estimate(40, 0, 1));
         Fit painted = fit(70, 400, 0).with(new FaintEnd(41, 0));
         Fit line = fit(70, 420, 0).with(new FaintEnd(20, 0));
         assertThat(paint.shown(painted).faint()).isEqualTo(FaintEnd.NONE);
         assertThat(paint.shown(painted).line()).isEqualTo(painted.line());
         assertThat(paint.shown(line)).isSameAs(line);
-        assertThat(Paint.NONE.shown(painted)).isSameAs(painted);
+        assertThat(Paint.UNKNOWN.shown(painted)).isSameAs(painted);
     }
 
     /** A swing whose curves end so much beyond the tip, and turn where a paint begins that looks longer pointing right. */
@@ -125,16 +125,37 @@ class PaintTest {
         }
     }
 
+    /** The line of a dark rod, which shows for any length: where it begins is the tip, farther out than a curve may else run on too. */
     @Test
-    void lineTurnsAtAnyLengthFromItsEnd() {
-        List<Look> looks = turning(t -> 0, t -> 25 + 1.2 * (t * 37 % 60));
-        assertThat(Paint.of(looks, WHOLE)).isEqualTo(Paint.NONE);
+    void lineTurnsAtAnyLengthFromItsEndAndTheTurnIsTheTip() {
+        List<Look> looks = turning(t -> 0, t -> 5 + 2.4 * (t * 37 % 60));
+        Paint paint = Paint.of(looks, WHOLE);
+        assertThat(paint).isEqualTo(Paint.BARE);
+        List<Look> told = HiddenTips.told(paint.shown(looks), HAND, WHOLE);
+        for (int t = 0; t < 60; t++) {
+            Fit fit = told.get(t).chosen();
+            assertThat(fit.line().length()).isCloseTo(400, within(2.5));
+            assertThat(fit.faint()).isEqualTo(FaintEnd.TOLD);
+        }
+        assertThat(paint.with(WHOLE, looks)).isSameAs(WHOLE);
+    }
+
+    /** Where few curves turn it is the background that does. */
+    @Test
+    void aFewTurnsAreByChance() {
+        List<Look> all = turning(t -> 0, t -> 5 + 2.4 * (t * 37 % 60));
+        List<Look> few = new ArrayList<>();
+        for (int t = 0; t < 600; t++) {
+            Look look = all.get(t % 60);
+            few.add(t % 60 < 5 ? look : look.with(look.chosen().with(FaintEnd.NONE)));
+        }
+        assertThat(Paint.of(few, WHOLE)).isEqualTo(Paint.UNKNOWN);
     }
 
     /** The blank that ends where its paint begins may lack it; hand and length tell. */
     @Test
     void aCurveThatDoesNotTurnMayLackThePaint() {
-        Paint paint = new Paint(new RodLength.Estimate(40, 0, 1));
+        Paint paint = Paint.of(new RodLength.Estimate(40, 0, 1));
         Fit cut = fit(70, 360, 0);
         assertThat(paint.shown(cut).line()).isEqualTo(cut.line());
         assertThat(paint.shown(cut).faint().paint().lackPx()).isCloseTo(40, within(1e-9));
@@ -175,7 +196,7 @@ class PaintTest {
         BlankFitter fitter = new BlankFitter(560, HAND, 400);
         Fit fit = fitter.fit(new Plane(w, h, values), seed, 8, 6);
         assertThat(fit.faint().paint().turnedPx()).isCloseTo(40, within(2.5));
-        Paint paint = new Paint(new RodLength.Estimate(40, 0, 1));
+        Paint paint = Paint.of(new RodLength.Estimate(40, 0, 1));
         Fit painted = fitter.painted(paint).fit(new Plane(w, h, values), seed, 8, 6);
         assertThat(painted.faint()).isEqualTo(FaintEnd.TOLD);
         assertThat(painted.line().last().distance(seed.last())).isLessThan(2.5);

@@ -36,6 +36,11 @@ class RegainedTest {
     }
 
     private static Plane picture(double degrees) {
+        return picture(degrees, 0);
+    }
+
+    /** @param linePx of bright line straight on from the dark rod's tip */
+    private static Plane picture(double degrees, double linePx) {
         int w = 640;
         int h = 480;
         Random noise = new Random(5);
@@ -43,8 +48,9 @@ class RegainedTest {
         float[] values = new float[w * h];
         for (int i = 0; i < values.length; i++) {
             Point p = new Point(i % w + 0.5, i / w + 0.5).minus(HAND);
-            boolean rod = Math.abs(p.cross(unit)) < 1.5 && p.dot(unit) > 0 && p.dot(unit) < FREE;
-            values[i] = (float) (noise.nextGaussian() + (rod ? -20 : 0));
+            double out = Math.abs(p.cross(unit)) < 1.5 ? p.dot(unit) : -1;
+            double level = out <= 0 || out > FREE + linePx ? 0 : out < FREE ? -20 : 14;
+            values[i] = (float) (noise.nextGaussian() + level);
         }
         return new Plane(w, h, values);
     }
@@ -79,6 +85,18 @@ class RegainedTest {
         List<Look> filled = regained(picture(60)).filled(looks(List.of()));
         Fit taken = Objects.requireNonNull(filled.get(DOUBTFUL).chosen());
         assertThat(taken.line().last().distance(fit(60, FREE, 1).line().last())).isLessThan(4);
+    }
+
+    @Test
+    void lineThatRunsOnFromAnUnpaintedTipIsLeftOut() {
+        Plane plane = picture(60, 130);
+        Regained bare = new Regained(t -> plane, new BlankFitter(480, HAND, FREE).painted(Paint.BARE), HAND, ROD);
+        Fit taken = Objects.requireNonNull(
+                bare.filled(looks(List.of())).get(DOUBTFUL).chosen());
+        assertThat(taken.line().last().distance(fit(60, FREE, 1).line().last())).isLessThan(4);
+        assertThat(taken.line().length()).isGreaterThan(0.8 * FREE);
+        assertThat(regained(plane).filled(looks(List.of())).get(DOUBTFUL).chosen())
+                .isNull();
     }
 
     /** Caught on an arm near the hand, which shifts where the rod would leave the hand. */
