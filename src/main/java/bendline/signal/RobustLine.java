@@ -69,7 +69,7 @@ public record RobustLine(double intercept, double slope, double slopeSd, double 
         for (int i = 0; i < r.length; i++) {
             r[i] = Math.abs(y[i] - intercept - slope * x[i]);
         }
-        return 1.4826 * median(r);
+        return Scatter.SD_OVER_MEDIAN * median(r);
     }
 
     private static double medianSlope(double[] x, double[] y) {

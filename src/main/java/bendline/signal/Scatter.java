@@ -6,7 +6,7 @@ import java.util.Arrays;
 public final class Scatter {
 
     /** A normal deviate's standard deviation over its median size: 1/Φ⁻¹(3/4). */
-    private static final double SD_OVER_MEDIAN = 1.482_602_2;
+    public static final double SD_OVER_MEDIAN = 1.482_602_2;
 
     /** Standard deviation of a third difference of independent samples: √(1 + 9 + 9 + 1). */
     private static final double OF_THIRD_DIFFERENCE = Math.sqrt(20);

@@ -1,6 +1,7 @@
 package bendline.stroke;
 
 import bendline.signal.LeastSquares;
+import bendline.signal.Scatter;
 import java.util.Arrays;
 
 /**
@@ -16,7 +17,6 @@ final class RestingTip {
     private static final double STEP_HZ = 0.2;
 
     private static final int LEAST_FRAMES = 10;
-    private static final double SD_OVER_MEDIAN = 1.4826;
 
     private final double origin;
     private final double hz;
@@ -60,7 +60,7 @@ final class RestingTip {
         }
         Arrays.sort(off);
         double freedom = Math.sqrt((double) t.length / (t.length - part.length - 1));
-        return new RestingTip(origin, hz, part, SD_OVER_MEDIAN * off[off.length / 2] * freedom);
+        return new RestingTip(origin, hz, part, Scatter.SD_OVER_MEDIAN * off[off.length / 2] * freedom);
     }
 
     private static double[][] rows(double[] t, double origin, double hz) {

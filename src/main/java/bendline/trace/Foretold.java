@@ -1,6 +1,7 @@
 package bendline.trace;
 
 import bendline.geometry.Point;
+import bendline.signal.Scatter;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -28,7 +29,7 @@ record Foretold(Point place, double sd) {
     private static final double JUMP = 3;
 
     /** Tukey's, at which 95 % of a normal scatter's efficiency is kept. */
-    private static final double BIWEIGHT = 4.685;
+    static final double BIWEIGHT = 4.685;
 
     private static final double LEAST_WEIGHT = 1e-3;
 
@@ -38,9 +39,6 @@ record Foretold(Point place, double sd) {
     private static final double LEAST_SPREAD = 0.3;
 
     private static final double LEAST_SCATTER = 0.5;
-
-    /** Standard deviation of a normal scatter over its median size. */
-    private static final double MEDIAN_TO_SD = 1.4826;
 
     /**
      * Where it was seen.
@@ -107,7 +105,7 @@ record Foretold(Point place, double sd) {
             }
             double[] sorted = off.clone();
             Arrays.sort(sorted);
-            scatter = MEDIAN_TO_SD * sorted[sorted.length / 2];
+            scatter = Scatter.SD_OVER_MEDIAN * sorted[sorted.length / 2];
             for (int k = 0; k < u.length; k++) {
                 double r = off[k] / (BIWEIGHT * Math.max(LEAST_SPREAD, scatter));
                 weight[k] = r < 1 ? (1 - r * r) * (1 - r * r) : LEAST_WEIGHT;

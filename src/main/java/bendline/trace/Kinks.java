@@ -3,6 +3,7 @@ package bendline.trace;
 import bendline.geometry.Angles;
 import bendline.geometry.Polyline;
 import bendline.signal.LeastSquares;
+import bendline.signal.Scatter;
 import bendline.trace.BlankFitter.Fit;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -63,7 +64,7 @@ final class Kinks {
                 near.stream().mapToDouble(i -> Angles.wrap(angle[i] - angle[t])).toArray();
         double[] weight = new double[v.length];
         double median = median(v.clone());
-        double spread = Math.max(SMALLEST, 3 * 1.4826 * median(away(v, median)));
+        double spread = Math.max(SMALLEST, 3 * Scatter.SD_OVER_MEDIAN * median(away(v, median)));
         for (int k = 0; k < v.length; k++) {
             weight[k] = 1 / (1 + sq((v[k] - median) / (2 * spread)));
         }
@@ -76,7 +77,7 @@ final class Kinks {
             for (int k = 0; k < v.length; k++) {
                 residual[k] = v[k] - c[0] - u[k] * (c[1] + u[k] * c[2]);
             }
-            scatter = Math.max(0.01, 1.4826 * median(away(residual, 0)));
+            scatter = Math.max(0.01, Scatter.SD_OVER_MEDIAN * median(away(residual, 0)));
             for (int k = 0; k < v.length; k++) {
                 weight[k] = 1 / (1 + sq(residual[k] / (2 * scatter)));
             }

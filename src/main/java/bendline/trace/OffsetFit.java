@@ -1,6 +1,7 @@
 package bendline.trace;
 
 import bendline.geometry.PolynomialCurve;
+import bendline.signal.Scatter;
 import java.util.Arrays;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.LUDecomposition;
@@ -82,9 +83,9 @@ final class OffsetFit {
         }
         double[] sorted = size.clone();
         Arrays.sort(sorted);
-        double scale = Math.max(0.5, 1.4826 * sorted[size.length / 2]);
+        double scale = Math.max(0.5, Scatter.SD_OVER_MEDIAN * sorted[size.length / 2]);
         for (int i = 0; i < size.length; i++) {
-            double r = size[i] / (4.685 * scale);
+            double r = size[i] / (Foretold.BIWEIGHT * scale);
             weight[i] = r < 1 ? prior[i] * (1 - r * r) * (1 - r * r) : 0;
         }
         return scale;

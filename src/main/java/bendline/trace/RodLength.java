@@ -3,6 +3,7 @@ package bendline.trace;
 import bendline.geometry.Angles;
 import bendline.geometry.Polyline;
 import bendline.signal.LeastSquares;
+import bendline.signal.Scatter;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -124,7 +125,7 @@ final class RodLength {
                 .mapToDouble(c -> Math.abs(c.length() - median))
                 .sorted()
                 .toArray();
-        return 1.4826 * away[away.length / 2];
+        return Scatter.SD_OVER_MEDIAN * away[away.length / 2];
     }
 
     private static Estimate of(List<Polyline> curves, double median, double intoHand, double sd) {
