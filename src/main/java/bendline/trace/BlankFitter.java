@@ -192,7 +192,7 @@ final class BlankFitter {
         int stations = (int) (line.length() / Strip.STEP_PX) + 1;
         double perStation = 2.0 / (stations - 1);
         Strip strip = new Strip(difference, curve, -1, perStation, stations, reachPx, i -> 8, polarity);
-        int[] path = ridge(strip);
+        int[] path = RidgePath.of(strip);
         OffsetFit offsets = new OffsetFit(Offsets.of(strip, path, 0, stations - 1), 0, stations - 1, STAYS);
         List<Point> points = new ArrayList<>(POINTS);
         for (int k = 0; k < POINTS; k++) {
@@ -225,7 +225,7 @@ final class BlankFitter {
                 i -> Math.min(
                         widestPx, Blur.widest(curve.at(first + i * perStation).distance(pivot))),
                 polarity);
-        int[] path = ridge(strip);
+        int[] path = RidgePath.of(strip);
         double[] q = new double[stations];
         for (int i = 0; i < stations; i++) {
             q[i] = strip.strength[i][path[i]];
@@ -368,34 +368,5 @@ final class BlankFitter {
         Point d = curve.derivative(u);
         double n = d.norm();
         return curve.at(u).plus(new Point(-d.y() / n, d.x() / n).times(offset));
-    }
-
-    /** Best continuous path of offsets along the strip. */
-    private static int[] ridge(Strip strip) {
-        int n = strip.strength.length;
-        int m = strip.offsets();
-        float[][] total = new float[n][m];
-        byte[][] from = new byte[n][m];
-        for (int i = 0; i < n; i++) {
-            for (int k = 0; k < m; k++) {
-                float best = i == 0 ? 0 : total[i - 1][k];
-                for (int d = -1; d <= 1; d += 2) {
-                    int q = k + d;
-                    if (i > 0 && q >= 0 && q < m && total[i - 1][q] - 1.5f > best) {
-                        best = total[i - 1][q] - 1.5f;
-                        from[i][k] = (byte) d;
-                    }
-                }
-                total[i][k] = best + Math.min(40, strip.strength[i][k]);
-            }
-        }
-        int[] path = new int[n];
-        for (int k = 1; k < m; k++) {
-            path[n - 1] = total[n - 1][k] > total[n - 1][path[n - 1]] ? k : path[n - 1];
-        }
-        for (int i = n - 1; i > 0; i--) {
-            path[i - 1] = path[i] + from[i][path[i]];
-        }
-        return path;
     }
 }
