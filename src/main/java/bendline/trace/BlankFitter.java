@@ -71,7 +71,7 @@ final class BlankFitter {
         return new BlankFitter(heightPx, pivot, freePx, polarity, px, paint);
     }
 
-    /** The same for a rod whose tip is painted. */
+    /** The same where it is known whether the tip is painted. */
     BlankFitter painted(Paint other) {
         return new BlankFitter(heightPx, pivot, freePx, polarity, farthestPx, other);
     }
