@@ -8,6 +8,9 @@ public final class Scatter {
     /** A normal deviate's standard deviation over its median size: 1/Φ⁻¹(3/4). */
     public static final double SD_OVER_MEDIAN = 1.482_602_2;
 
+    /** Tukey's limit for strays, standard deviations, at which 95 % of a normal scatter's efficiency is kept. */
+    public static final double BIWEIGHT = 4.685;
+
     /** Standard deviation of a third difference of independent samples: √(1 + 9 + 9 + 1). */
     private static final double OF_THIRD_DIFFERENCE = Math.sqrt(20);
 

@@ -28,9 +28,6 @@ record Foretold(Point place, double sd) {
     /** So many uncertainties off what is foretold a sighting is of another thing. */
     private static final double JUMP = 3;
 
-    /** Tukey's, at which 95 % of a normal scatter's efficiency is kept. */
-    static final double BIWEIGHT = 4.685;
-
     private static final double LEAST_WEIGHT = 1e-3;
 
     private static final int ROUNDS = 8;
@@ -107,7 +104,7 @@ record Foretold(Point place, double sd) {
             Arrays.sort(sorted);
             scatter = Scatter.SD_OVER_MEDIAN * sorted[sorted.length / 2];
             for (int k = 0; k < u.length; k++) {
-                double r = off[k] / (BIWEIGHT * Math.max(LEAST_SPREAD, scatter));
+                double r = off[k] / (Scatter.BIWEIGHT * Math.max(LEAST_SPREAD, scatter));
                 weight[k] = r < 1 ? (1 - r * r) * (1 - r * r) : LEAST_WEIGHT;
             }
             way = Parabola.of(others, u, weight);

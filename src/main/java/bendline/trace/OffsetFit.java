@@ -85,7 +85,7 @@ final class OffsetFit {
         Arrays.sort(sorted);
         double scale = Math.max(0.5, Scatter.SD_OVER_MEDIAN * sorted[size.length / 2]);
         for (int i = 0; i < size.length; i++) {
-            double r = size[i] / (Foretold.BIWEIGHT * scale);
+            double r = size[i] / (Scatter.BIWEIGHT * scale);
             weight[i] = r < 1 ? prior[i] * (1 - r * r) * (1 - r * r) : 0;
         }
         return scale;
