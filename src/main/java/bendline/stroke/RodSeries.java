@@ -75,6 +75,12 @@ record RodSeries(
     /** Least uncertainty of a direction, radians: what a straight line fitted to a drawn polyline can be trusted to. */
     private static final double LEAST_ANGLE_SD = 5e-4;
 
+    /**
+     * A direction's uncertainty over a stroke, over that in a single frame: its errors go on for tenths of a second, so that
+     * neighbouring frames together tell less than as many that err each on its own. What moments are told to was fitted with it.
+     */
+    private static final double GOES_ON = 5.0 / 3;
+
     static RodSeries of(Trace trace, SlowMotion slowMotion, Side side) {
         List<FrameTrace> frames = trace.frames();
         int n = frames.size();
@@ -93,8 +99,8 @@ record RodSeries(
             if (blank != null) {
                 Point d = buttDirection(blank);
                 a[1][i] = Math.atan2(-d.y(), sign * d.x());
-                a[2][i] = Math.max(LEAST_ANGLE_SD, f.buttAngleSd());
-                lag(f, d, sign, i, a[11], a[12]);
+                a[2][i] = Math.max(LEAST_ANGLE_SD, GOES_ON * f.buttAngleSd());
+                lag(f, d, a[2][i], sign, i, a[11], a[12]);
                 a[16][i] = (blank.length() - blank.first().distance(blank.last())) / trace.freeLengthPx();
             }
             chord(f, trace, i, a[9], a[10]);
@@ -210,7 +216,7 @@ record RodSeries(
             double length = blank.resampled(LENGTH_PIECES + 1).length();
             if (Math.abs(length / trace.freeLengthPx() - 1) <= LENGTH_TOLERANCE) {
                 ratio[i] = Math.min(1, blank.first().distance(blank.last()) / length);
-                sd[i] = shapeSd(ratio[i], f.tip().sdPx() / length);
+                sd[i] = shapeSd(ratio[i], f.acrossSdPx() / length);
             }
             // A line of another length that ends there contradicts the tip.
             return;
@@ -225,12 +231,12 @@ record RodSeries(
         }
     }
 
-    private static void lag(FrameTrace f, Point butt, double sign, int i, double[] lag, double[] sd) {
+    private static void lag(FrameTrace f, Point butt, double buttSd, double sign, int i, double[] lag, double[] sd) {
         Polyline blank = f.blank();
         if (blank != null && f.tip().seen()) {
             Point chord = blank.last().minus(blank.first());
             lag[i] = Math.atan2(-sign * butt.cross(chord), butt.dot(chord));
-            sd[i] = Math.hypot(f.buttAngleSd(), f.tip().sdPx() / chord.norm());
+            sd[i] = Math.hypot(buttSd, f.acrossSdPx() / chord.norm());
         }
     }
 

@@ -153,7 +153,8 @@ record Followed(
                 told(frame.tip(), pin.tip(), pin.hides(Part.TIP), origin),
                 told(frame.rig(), pin.rig(), pin.hides(Part.RIG), origin),
                 fit == null ? frame.blank() : fit.line().map(origin::plus),
-                frame.buttAngleSd());
+                frame.buttAngleSd(),
+                frame.acrossSdPx());
     }
 
     private static Tracked told(Tracked followed, @Nullable Point place, boolean hidden, Point origin) {

@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param rig the feeder or lead
  * @param blank the blank's centre line from grip to tip, or null where the blank was not found
  * @param buttAngleSd 68 % uncertainty of the blank's direction at the grip, radians; NaN where the blank was not found
+ * @param acrossSdPx 68 % uncertainty of the blank's outer end across the blank, pixels; what it is along the blank hardly changes the
+ *     shape; NaN where the blank was not found
  */
 public record FrameTrace(
         int frame,
@@ -21,10 +23,23 @@ public record FrameTrace(
         Tracked tip,
         Tracked rig,
         @Nullable Polyline blank,
-        double buttAngleSd) {
+        double buttAngleSd,
+        double acrossSdPx) {
+
+    /** One of whose blank it is not told apart how far the end may be off across and along: all of the tip's radius may be across. */
+    public FrameTrace(
+            int frame,
+            double seconds,
+            Tracked grip,
+            Tracked tip,
+            Tracked rig,
+            @Nullable Polyline blank,
+            double buttAngleSd) {
+        this(frame, seconds, grip, tip, rig, blank, buttAngleSd, blank == null ? Double.NaN : tip.sdPx());
+    }
 
     /** The same with the rig elsewhere. */
     public FrameTrace withRig(Tracked other) {
-        return new FrameTrace(frame, seconds, grip, tip, other, blank, buttAngleSd);
+        return new FrameTrace(frame, seconds, grip, tip, other, blank, buttAngleSd, acrossSdPx);
     }
 }

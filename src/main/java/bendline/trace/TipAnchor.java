@@ -49,7 +49,7 @@ final class TipAnchor {
     }
 
     private static double endSd(Fit fit, RodLength.Estimate rod) {
-        return Math.hypot(fit.alongSdPx(), TraceBuilder.drawnSd(fit, rod));
+        return Math.hypot(fit.alongSdPx(), StatedError.drawn(fit, rod));
     }
 
     /** A rod's length inside the tip. */

@@ -50,7 +50,8 @@ public record Trace(
                 moved(frame, f.tip()),
                 moved(frame, f.rig()),
                 f.blank() == null ? null : f.blank().map(p -> motion.toPicture(frame, p)),
-                f.buttAngleSd());
+                f.buttAngleSd(),
+                f.acrossSdPx());
     }
 
     private Tracked moved(int frame, Tracked t) {

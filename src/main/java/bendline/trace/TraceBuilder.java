@@ -24,27 +24,11 @@ final class TraceBuilder {
     /** Longest piece of a blank that is drawn on to where hand and length put the tip, free lengths. */
     private static final double LONGEST_DRAWN = 0.15;
 
-    /** What such a tip is uncertain by, free lengths, and what bending adds, shares of the piece. */
-    private static final double HAND_SD = 0.02;
-
-    private static final double DRAWN_SHARE = 0.1;
-
     /**
      * Half a tip ring, 4 to 5 mm on 3.4 m, free lengths (common practice, no source): the tip is where line leaves the ring, and what is
      * seen of it ends on the ring's far side.
      */
     private static final double RING = 0.0013;
-
-    /** What a sharp end is off by over what its own frame says: 68 % of them on eighteen clips, the second simulator's seven among them. */
-    private static final double END = 0.75;
-
-    private static final double SHARP_PX = 5;
-
-    /** Floor under every stated radius: registration and sampling, pixels. */
-    private static final double FLOOR_PX = 0.4;
-
-    /** Floor under the direction at the grip, which is a continuation past the hands, radians. */
-    private static final double DIRECTION_FLOOR = 0.012;
 
     private static final String OUTSIDE = "out of the picture";
 
@@ -93,9 +77,7 @@ final class TraceBuilder {
     private FrameTrace found(int t, double seconds, Fit fit, Tracked rig) {
         Polyline line = toTheRing(fit).map(origin::plus);
         Point tip = line.at(line.length() + fit.hiddenPx());
-        double drawn = drawnSd(fit, length);
-        // The 68 % radius of two independent errors: 1.5 of either where they are alike, the larger where one is.
-        double sd = Math.sqrt(sq(endSd(fit)) + sq(fit.acrossSdPx()) + sq(drawn) + 2 * sq(FLOOR_PX));
+        double sd = StatedError.tip(fit, length);
         double free = asFollowed ? line.length() : length.along(line);
         boolean drawnOn = held.contains(t) && fit.hiddenPx() > 0 && fit.hiddenPx() < LONGEST_DRAWN * length.freePx();
         Polyline shown = ToTheHand.drawn(line, free - fit.hiddenPx(), BLANK_POINTS);
@@ -114,17 +96,8 @@ final class TraceBuilder {
                         (fit.hiddenPx() == 0 || drawnOn) && fit.coverage() >= (asFollowed ? WHOLE : WHOLE_BY_HANDS)),
                 rig,
                 blank,
-                Math.hypot(DIRECTION_FLOOR, 2 * fit.directionSd()));
-    }
-
-    /** What drawing a hidden piece on to where hand and length put the tip leaves open, pixels. */
-    static double drawnSd(Fit fit, RodLength.Estimate rod) {
-        return fit.hiddenPx() > 0 ? HAND_SD * rod.freePx() + DRAWN_SHARE * fit.hiddenPx() : 0;
-    }
-
-    /** Along the blank, pixels: a smeared end is no surer than its frame says. */
-    private static double endSd(Fit fit) {
-        return (fit.blurPx() < SHARP_PX ? END : 1) * fit.alongSdPx();
+                StatedError.direction(fit),
+                StatedError.across(fit));
     }
 
     /** A curve that shows the tip ends with the ring, not in it. */
@@ -181,9 +154,5 @@ final class TraceBuilder {
                 rig,
                 null,
                 Double.NaN);
-    }
-
-    private static double sq(double x) {
-        return x * x;
     }
 }

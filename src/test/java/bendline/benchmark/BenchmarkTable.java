@@ -117,7 +117,9 @@ final class BenchmarkTable {
         Spread energy = c.load().energy();
         row(
                 "most energy in the bend, 68 % of errors",
-                "–", text("%.1f %%", PERCENT * energy.quantile(0.68)) + told(energy, c));
+                "–",
+                (energy.count() == 0 ? "not told" : text("%.1f %%", PERCENT * energy.quantile(0.68)))
+                        + told(energy, c));
         row("largest pulls within their stated 68 %", "60–76 %", of(c.load().pullWithin(), 60, 76));
     }
 

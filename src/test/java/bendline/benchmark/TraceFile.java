@@ -96,6 +96,7 @@ final class TraceFile {
             }
         }
         out.writeDouble(f.buttAngleSd());
+        out.writeDouble(f.acrossSdPx());
     }
 
     private static FrameTrace frame(DataInputStream in) throws IOException {
@@ -110,7 +111,14 @@ final class TraceFile {
             blank.add(point(in));
         }
         return new FrameTrace(
-                number, seconds, grip, tip, rig, points == 0 ? null : new Polyline(blank), in.readDouble());
+                number,
+                seconds,
+                grip,
+                tip,
+                rig,
+                points == 0 ? null : new Polyline(blank),
+                in.readDouble(),
+                in.readDouble());
     }
 
     private static void write(Tracked t, DataOutputStream out) throws IOException {

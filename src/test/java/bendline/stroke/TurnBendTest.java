@@ -63,6 +63,19 @@ class TurnBendTest {
         assertThat(strokes(trace)).hasSize(1);
     }
 
+    /** How far out along its own curve the blank is seen does not change how much that curve is bent. */
+    @Test
+    void aTipThatIsUnsureAlongTheBlankOnlyLeavesTheBendClear() {
+        Trace sure = GOOD.withLoad(45, -0.1, 0).trace(60, 1, Side.RIGHT, 1, 0, 14);
+        Trace along = seen(
+                doubted(sure, 6),
+                f -> f.blank() == null
+                        ? f
+                        : new FrameTrace(
+                                f.frame(), f.seconds(), f.grip(), f.tip(), f.rig(), f.blank(), f.buttAngleSd(), 1.5));
+        assertThat(bentAlone(along)).isEqualTo(bentAlone(sure)).isGreaterThan(2);
+    }
+
     /** A slack line loads the rod late and little: then it counts that the rig is seen to fly off. */
     @Test
     void aRodThatBendsNoMoreThanABareOneCastsIfItsRigIsSeenToLeave() {
