@@ -154,7 +154,7 @@ record Followed(
                 told(frame.rig(), pin.rig(), pin.hides(Part.RIG), origin),
                 fit == null ? frame.blank() : fit.line().map(origin::plus),
                 frame.buttAngleSd(),
-                frame.acrossSdPx());
+                pin.tip() == null ? frame.acrossSdPx() : Pin.SD_PX);
     }
 
     private static Tracked told(Tracked followed, @Nullable Point place, boolean hidden, Point origin) {

@@ -197,6 +197,7 @@ class CorrectorTest {
             assertThat(trace.frames().get(MARKED).tip().position())
                     .isEqualTo(blank(MARKED).last());
             assertThat(trace.frames().get(MARKED).tip().seen()).isTrue();
+            assertThat(trace.frames().get(MARKED).acrossSdPx()).isEqualTo(Pin.SD_PX);
             assertThat(trace.frames().get(10).rig()).isEqualTo(Tracked.seen(rig, Pin.SD_PX));
             assertThat(trace.frames().get(11).tip().seen()).isFalse();
             assertThat(trace.frames().get(11).tip().reason()).isEqualTo("you marked it as hidden");
