@@ -61,7 +61,7 @@ final class BendArcs {
     private static BendArc arc(FrameTrace f, double t, CastPlane plane, double sign, double off) {
         Polyline line = f.blank().resampled(POINTS).map(p -> flipped(plane.metres(p), sign));
         double perPx = line.length() / f.blank().length();
-        double sdPx = f.tip().seen() ? Math.max(LEAST_SD_PX, f.tip().sdPx() / 1.515) : 2;
+        double sdPx = f.tip().seen() ? Math.max(LEAST_SD_PX, f.acrossSdPx()) : 2;
         Point rig = f.rig().seen() && f.rig().position() != null
                 ? flipped(plane.metres(f.rig().position()), sign)
                 : null;
