@@ -81,6 +81,7 @@ class StatedErrorTest {
             }
             assertThat((double) within / fits.size()).isGreaterThan(0.68);
         }
+        assertThat(stated[0]).as("a clear blank, pixels").isLessThan(1);
         assertThat(stated[1]).isGreaterThan(1.5 * stated[0]);
     }
 
