@@ -263,7 +263,17 @@ final class RigFinder {
             k = q;
             q = r;
         }
-        return kept(path, RigPlaces.of(path, looks, drop), looks);
+        return reeledIn(path, kept(path, RigPlaces.of(path, looks, drop), looks), looks, drop);
+    }
+
+    /** With the frames in which it is on its way up to its drop. */
+    private List<Tracked> reeledIn(@Nullable Blob[] path, List<Tracked> kept, List<Look> looks, double drop) {
+        Map<Integer, Blob> way = new ReeledIn(blobs, looks, rodPx, drop).before(kept);
+        way.forEach((t, blob) -> path[t] = blob);
+        List<Tracked> places = RigPlaces.of(path, looks, drop);
+        return IntStream.range(0, path.length)
+                .mapToObj(t -> way.containsKey(t) ? places.get(t) : kept.get(t))
+                .toList();
     }
 
     /** Without what contradicts the rest; what a user marked stays all the same. */
