@@ -41,7 +41,8 @@
  *   <li>The rig is the compact thing that keeps to the drop's circle round the tip until it flies. Things beyond which the line from
  *       the tip goes on are pieces of that line; where the rig can't be told from what lies behind it but its line can, and
  *       is tight, the rig is at the line's end ({@link bendline.trace.TipLine}, {@link bendline.trace.RigFinder}). Places that a rig can't have
- *       got to from those before and after are taken out again ({@link bendline.trace.RigRuns}).
+ *       got to from those before and after are taken out again ({@link bendline.trace.RigRuns}). One that is reeled in before a further cast is
+ *       followed backwards from its drop, at a reel's pace ({@link bendline.trace.ReeledIn}).
  *   <li>Marks check the rod that was found, or start a follower that needs no background: between them a line of one
  *       contrast is looked for, and from frame to frame, in the pictures as they were taken, where it has shifted, turned and
  *       bent to; where it ends at tip and hand is weighed between what was known and what the contrast says
@@ -90,6 +91,11 @@
  * of these 2.9 % more than 20 pixels off; with it 92.4 and 0.7 %. Before trees a dark rig shows now at its upper end, now at its lower one;
  * putting it on the drop's circle whenever it is faint made that better on four clips and worse on five, whose line was slack or whose drop
  * was seen askew, and was dropped.
+ *
+ * <p>Between two casts, on six clips dealt with three other seeds than the benchmark's: 76.9 % of the rigs in view were seen without looking for one
+ * that is reeled in, 82.1 % with it, and the rig called seen in 2 of 1,831 frames without one, as before. Taking the nearest thing below the tip without
+ * holding it to a reel's pace followed the head of a reed instead. Taking the end of the line where no rig shows added nothing on four of them: in
+ * dark water before dark trees neither lasts for long enough.
  *
  * <p>From marks, on 44 labelled frames of real footage, some of them from two marks: following in the first frame's picture lost
  * the rod where the camera had panned off it, and letting the line slide along itself as far as across made it run away; 37 of 44
