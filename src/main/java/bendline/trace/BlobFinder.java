@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 /** Compact moving things in a difference picture that are neither the rod nor the angler. */
 final class BlobFinder {
 
-    /** Strength from which a pixel counts, noise units. */
+    /** Strength from which a pixel counts if nothing else is said, noise units. */
     private static final float STRONG = 6;
 
     private static final int FEWEST_PIXELS = 4;
@@ -41,9 +41,16 @@ final class BlobFinder {
     private static final double END_PX = 5;
 
     private final double rodPx;
+    private final float least;
 
     BlobFinder(double rodPx) {
+        this(rodPx, STRONG);
+    }
+
+    /** @param least strength from which a pixel counts, noise units */
+    BlobFinder(double rodPx, float least) {
         this.rodPx = rodPx;
+        this.least = least;
     }
 
     /** The strongest blobs. */
@@ -58,8 +65,8 @@ final class BlobFinder {
         int[] stack = new int[1024];
         List<Blob> out = new ArrayList<>();
         for (int i = 0; i < used.length; i++) {
-            if (Math.abs(strength[i]) >= STRONG && !used[i]) {
-                Region region = new Region(difference, used, stack);
+            if (Math.abs(strength[i]) >= least && !used[i]) {
+                Region region = new Region(difference, used, stack, least);
                 stack = region.flood(i);
                 boolean fits = region.count >= FEWEST_PIXELS && region.count <= LARGEST * rodPx * rodPx;
                 Blob blob = fits ? region.blob(rod) : null;
@@ -110,11 +117,13 @@ final class BlobFinder {
 
         private final Plane plane;
         private final boolean[] used;
+        private final float least;
         private int[] stack;
         private int count;
         private int[] pixels = new int[64];
 
-        Region(Plane plane, boolean[] used, int[] stack) {
+        Region(Plane plane, boolean[] used, int[] stack, float least) {
+            this.least = least;
             this.plane = plane;
             this.used = used;
             this.stack = stack;
@@ -136,7 +145,7 @@ final class BlobFinder {
                 for (int y = Math.max(0, row - 1); y <= Math.min(plane.height() - 1, row + 1); y++) {
                     for (int x = Math.max(0, column - 1); x <= Math.min(plane.width() - 1, column + 1); x++) {
                         int k = y * plane.width() + x;
-                        if (!used[k] && Math.abs(plane.values()[k]) >= STRONG) {
+                        if (!used[k] && Math.abs(plane.values()[k]) >= least) {
                             used[k] = true;
                             stack[n++] = k;
                         }
@@ -241,7 +250,7 @@ final class BlobFinder {
             int n = 0;
             for (int y = Math.max(0, row - 2); y <= Math.min(plane.height() - 1, row + 2); y++) {
                 for (int x = Math.max(0, column - 2); x <= Math.min(plane.width() - 1, column + 2); x++) {
-                    n += Math.abs(plane.values()[y * plane.width() + x]) >= STRONG ? 1 : 0;
+                    n += Math.abs(plane.values()[y * plane.width() + x]) >= least ? 1 : 0;
                 }
             }
             return n;

@@ -55,6 +55,16 @@ final class DifferenceStore implements AutoCloseable {
         }
     }
 
+    /** Columns of a plane. */
+    int width() {
+        return width;
+    }
+
+    /** Rows of a plane. */
+    int height() {
+        return height;
+    }
+
     /** The plane of a frame. */
     Plane get(int index) {
         return get(index, new PlanePool());

@@ -130,7 +130,8 @@ record Followed(
         Map<Integer, Pin> pins = Pin.of(marks, info, motion, origin);
         BlankFitter fitter = new BlankFitter(info.height(), near, rod.freePx()).painted(paint);
         List<Look> corrected = pins.isEmpty() ? looks : new Corrector(planes::get, fitter, rod).corrected(looks, pins);
-        List<Tracked> chosen = Objects.requireNonNull(rigs).choose(corrected, pins);
+        List<Tracked> chosen = Objects.requireNonNull(rigs)
+                .choose(corrected, pins, new RigAgain(planes::get, planes.width(), planes.height(), rod.freePx()));
         Trace trace = new TraceBuilder(info, motion, rod, origin)
                 .heldIn(hands.keySet())
                 .build(corrected, chosen);

@@ -100,8 +100,12 @@ final class RigFinder {
         return rod.line().at(rod.line().length() + rod.hiddenPx());
     }
 
-    /** One entry a frame; where a mark tells the rig's place, or that it can't be seen, that is all there is to choose from. */
-    List<Tracked> choose(List<Look> looks, Map<Integer, Pin> pins) {
+    /**
+     * One entry a frame; where a mark tells the rig's place, or that it can't be seen, that is all there is to choose from.
+     *
+     * @param again looks once more where it was missed
+     */
+    List<Tracked> choose(List<Look> looks, Map<Integer, Pin> pins, RigAgain again) {
         RigFinder told = new RigFinder(rodPx, toldDropPx / rodPx);
         told.blobs.addAll(blobs);
         pins.forEach((t, pin) -> {
@@ -109,10 +113,10 @@ final class RigFinder {
                 told.blobs.set(t, pin.rig() == null ? List.of() : List.of(new Blob(pin.rig(), MARKED, 1, 1)));
             }
         });
-        return told.choose(looks);
+        return told.choose(looks, again);
     }
 
-    private List<Tracked> choose(List<Look> looks) {
+    private List<Tracked> choose(List<Look> looks, RigAgain again) {
         int n = looks.size();
         double drop = drop(looks);
         double[][][] score = new double[n][][];
@@ -129,7 +133,7 @@ final class RigFinder {
                 }
             }
         }
-        return read(score, from, looks, drop);
+        return read(score, from, looks, drop, again);
     }
 
     private double best(int t, int k, int q, double[][] score, int[][] from, List<Look> looks, double drop) {
@@ -241,7 +245,7 @@ final class RigFinder {
         return Double.isNaN(off) ? 1 : Math.exp(-0.5 * off * off);
     }
 
-    private List<Tracked> read(double[][][] score, int[][][] from, List<Look> looks, double drop) {
+    private List<Tracked> read(double[][][] score, int[][][] from, List<Look> looks, double drop, RigAgain again) {
         int n = score.length;
         if (n == 0) {
             return List.of();
@@ -263,16 +267,18 @@ final class RigFinder {
             k = q;
             q = r;
         }
-        return reeledIn(path, kept(path, RigPlaces.of(path, looks, drop), looks), looks, drop);
+        List<Tracked> kept = kept(path, RigPlaces.of(path, looks, drop), looks);
+        kept = with(new ReeledIn(blobs, looks, rodPx, drop).before(kept), kept, path, looks, drop);
+        return with(again.found(kept, looks), kept, path, looks, drop);
     }
 
-    /** With the frames in which it is on its way up to its drop. */
-    private List<Tracked> reeledIn(@Nullable Blob[] path, List<Tracked> kept, List<Look> looks, double drop) {
-        Map<Integer, Blob> way = new ReeledIn(blobs, looks, rodPx, drop).before(kept);
-        way.forEach((t, blob) -> path[t] = blob);
+    /** With what was found in further frames. */
+    private static List<Tracked> with(
+            Map<Integer, Blob> more, List<Tracked> kept, @Nullable Blob[] path, List<Look> looks, double drop) {
+        more.forEach((t, blob) -> path[t] = blob);
         List<Tracked> places = RigPlaces.of(path, looks, drop);
         return IntStream.range(0, path.length)
-                .mapToObj(t -> way.containsKey(t) ? places.get(t) : kept.get(t))
+                .mapToObj(t -> more.containsKey(t) ? places.get(t) : kept.get(t))
                 .toList();
     }
 

@@ -42,7 +42,8 @@
  *       the tip goes on are pieces of that line; where the rig can't be told from what lies behind it but its line can, and
  *       is tight, the rig is at the line's end ({@link bendline.trace.TipLine}, {@link bendline.trace.RigFinder}). Places that a rig can't have
  *       got to from those before and after are taken out again ({@link bendline.trace.RigRuns}). One that is reeled in before a further cast is
- *       followed backwards from its drop, at a reel's pace ({@link bendline.trace.ReeledIn}).
+ *       followed backwards from its drop, at a reel's pace ({@link bendline.trace.ReeledIn}). Where it was missed for a few frames it is looked for
+ *       once more where those about them say ({@link bendline.trace.RigAgain}).
  *   <li>Marks check the rod that was found, or start a follower that needs no background: between them a line of one
  *       contrast is looked for, and from frame to frame, in the pictures as they were taken, where it has shifted, turned and
  *       bent to; where it ends at tip and hand is weighed between what was known and what the contrast says
@@ -96,6 +97,8 @@
  * that is reeled in, 82.1 % with it, and the rig called seen in 2 of 1,831 frames without one, as before. Taking the nearest thing below the tip without
  * holding it to a reel's pace followed the head of a reed instead. Taking the end of the line where no rig shows added nothing on four of them: in
  * dark water before dark trees neither lasts for long enough.
+ * Looking once more, with half the strength, where the frames about one say: 83.7 %, and on the second simulator's clips 85.4 instead of 82.3 % (95 % of
+ * the errors 2.3 instead of 1.9 px); with at most three things of any kind about the place instead of six 83.2 %.
  *
  * <p>From marks, on 44 labelled frames of real footage, some of them from two marks: following in the first frame's picture lost
  * the rod where the camera had panned off it, and letting the line slide along itself as far as across made it run away; 37 of 44

@@ -54,7 +54,8 @@ class RigFinderTest {
             rigs.add(rigs.things(new Plane(WIDTH, HEIGHT, values), ROD));
             looks.add(new Look(t / 60.0, List.of(), ROD));
         }
-        return rigs.choose(looks, Map.of());
+        return rigs.choose(
+                looks, Map.of(), new RigAgain((t, a) -> Plane.zeros(a.width(), a.height()), WIDTH, HEIGHT, ROD_PX));
     }
 
     private static double off(Tracked rig, double dropPx) {
