@@ -45,8 +45,12 @@ class RigAgainTest {
     }
 
     private static Map<Integer, Blob> found(IntPredicate seen, Scene scene) {
+        return found(ROD, seen, scene);
+    }
+
+    private static Map<Integer, Blob> found(Fit rod, IntPredicate seen, Scene scene) {
         List<Look> looks = IntStream.range(0, FRAMES)
-                .mapToObj(t -> new Look(t * STEP, List.of(ROD), ROD))
+                .mapToObj(t -> new Look(t * STEP, List.of(rod), rod))
                 .toList();
         List<Tracked> rigs = IntStream.range(0, FRAMES)
                 .mapToObj(t -> seen.test(t) ? Tracked.seen(rig(t), 0.5) : Tracked.notSeen(null, "faint"))
@@ -97,6 +101,13 @@ class RigAgainTest {
                     }
                     thing(v, rig(t), SHOWS);
                 }))
+                .isEmpty();
+    }
+
+    @Test
+    void besideTheBlankItMayBeAPieceOfThat() {
+        Fit across = ROD.onLine(new Polyline(List.of(new Point(0, 140), new Point(300, 110))));
+        assertThat(found(across, t -> t % 4 != 3, (v, t) -> thing(v, rig(t), SHOWS)))
                 .isEmpty();
     }
 
