@@ -272,7 +272,12 @@ final class RigFinder {
         return with(again.found(kept, looks), kept, path, looks, drop);
     }
 
-    /** With what was found in further frames. */
+    /**
+     * With what was found in further frames.
+     *
+     * @param more what was found there
+     * @param path what was chosen before, which takes that, too
+     */
     private static List<Tracked> with(
             Map<Integer, Blob> more, List<Tracked> kept, @Nullable Blob[] path, List<Look> looks, double drop) {
         more.forEach((t, blob) -> path[t] = blob);
