@@ -183,7 +183,7 @@ public final class BodyFollower {
                                 < body.region().side() / 4;
                 if (body.person() >= LOST && holds) {
                     out.add(sight);
-                    region = new Region(body.region().centre(), body.region().side(), 0);
+                    region = body.region().upright();
                     missing = 0;
                 } else {
                     missing++;
@@ -216,7 +216,7 @@ public final class BodyFollower {
                     break;
                 }
             }
-            return best == null ? null : new Region(best.centre(), best.side(), 0);
+            return best == null ? null : best.upright();
         }
 
         private @Nullable Region likeliest(Frame frame) {
@@ -224,7 +224,7 @@ public final class BodyFollower {
             double height = frame.luma().height();
             Region whole = new Region(new Point(width / 2, height / 2), Math.max(width, height), 0);
             return finders.people(frame, whole).stream()
-                    .map(p -> new Region(p.region().centre(), p.region().side(), 0))
+                    .map(p -> p.region().upright())
                     .findFirst()
                     .orElse(null);
         }

@@ -53,18 +53,18 @@ final class JointFinder implements AutoCloseable {
         network.read(3, maps);
         Map<Joint, Seen> joints = new EnumMap<>(Joint.class);
         for (Joint j : Joint.values()) {
-            double shows = 1 / (1 + Math.exp(-points[j.point() * VALUES + 3]));
-            double inside = 1 / (1 + Math.exp(-points[j.point() * VALUES + 4]));
+            double shows = Grain.likelihood(points[j.point() * VALUES + 3]);
+            double inside = Grain.likelihood(points[j.point() * VALUES + 4]);
             joints.put(j, new Seen(place(region, j.point()), Math.min(shows, inside)));
         }
-        return new Body(person[0], joints, Region.around(place(region, HIPS), place(region, RIM)));
+        return new Body(Grain.shared(person[0]), joints, Region.around(place(region, HIPS), place(region, RIM)));
     }
 
     private Point place(Region region, int point) {
         double u = points[point * VALUES] / SIZE;
         double v = points[point * VALUES + 1] / SIZE;
         Point fine = refined(point, u, v);
-        return region.inPicture(fine.x(), fine.y());
+        return region.inPicture(Grain.place(fine.x()), Grain.place(fine.y()));
     }
 
     /** The mean of the likelihood map round a point, which takes off a small bias. */

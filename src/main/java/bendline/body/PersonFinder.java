@@ -73,7 +73,7 @@ final class PersonFinder implements AutoCloseable {
         for (int[] grid : GRIDS) {
             for (int cell = 0; cell < grid[0] * grid[0]; cell++) {
                 for (int k = 0; k < grid[1]; k++, at++) {
-                    double score = 1 / (1 + Math.exp(-scores[at]));
+                    double score = Grain.likelihood(scores[at]);
                     if (score >= likely) {
                         all.add(box(at, score, (cell % grid[0] + 0.5) / grid[0], (cell / grid[0] + 0.5) / grid[0]));
                     }
@@ -91,9 +91,14 @@ final class PersonFinder implements AutoCloseable {
                 ay + boxes[i + 1] / SIZE,
                 boxes[i + 2] / SIZE,
                 boxes[i + 3] / SIZE,
-                new Point(ax + boxes[i + 4] / SIZE, ay + boxes[i + 5] / SIZE),
-                new Point(ax + boxes[i + 6] / SIZE, ay + boxes[i + 7] / SIZE),
-                new Point(ax + boxes[i + 8] / SIZE, ay + boxes[i + 9] / SIZE));
+                at(ax, ay, i + 4),
+                at(ax, ay, i + 6),
+                at(ax, ay, i + 8));
+    }
+
+    /** A place that is told as two differences from a cell, in shares of the square. */
+    private Point at(double ax, double ay, int i) {
+        return new Point(Grain.place(ax + boxes[i] / SIZE), Grain.place(ay + boxes[i + 1] / SIZE));
     }
 
     /** Boxes of one person become their mean, weighted by likelihood. */

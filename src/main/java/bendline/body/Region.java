@@ -56,6 +56,11 @@ record Region(Point centre, double side, double turn) {
         return out;
     }
 
+    /** The same square upright and on whole pixels, so that the next look does not hang on the last bits of this one. */
+    Region upright() {
+        return new Region(new Point(Math.rint(centre.x()), Math.rint(centre.y())), Math.rint(side), 0);
+    }
+
     /** A point of the square, both coordinates 0 to 1 from its own top left, in the picture. */
     Point inPicture(double u, double v) {
         double x = (u - 0.5) * side;

@@ -25,6 +25,12 @@ public final class PointFlow {
     private static final int WINDOW_PX = 15;
     private static final int LEVELS = 3;
 
+    static {
+        // Newer processors add up in another order: with their instructions the same clip ends in other figures on
+        // another computer.
+        opencv_core.setUseOptimized(false);
+    }
+
     private PointFlow() {}
 
     /**
