@@ -57,7 +57,7 @@ final class BendMeasures {
     static Bend bend(StrokeReader.Readings all, RodStiffness rod, int firstFrame, @Nullable Double rigKg) {
         double free =
                 all.scale().known() ? all.scale().metresPerPixel() * all.trace().freeLengthPx() : 1;
-        CastPlane plane = CastPlane.of(all.trace(), free);
+        CastPlane plane = all.plane().inMetres(free);
         List<BendArc> arcs = BendArcs.of(all, plane, free, firstFrame);
         if (arcs.isEmpty()) {
             return Bend.NONE;

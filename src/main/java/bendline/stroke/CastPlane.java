@@ -65,11 +65,8 @@ record CastPlane(
     private static final int LEAST_FRAMES = 12;
     private static final int POINTS = 11;
 
-    /**
-     * @param trace rod through the clip
-     * @param lengthM upper hand to tip, metres; 1 where it is not known, for a plane in rod lengths
-     */
-    static CastPlane of(Trace trace, double lengthM) {
+    /** The plane of a clip's casts, in rod lengths, upper hand to tip, instead of metres. */
+    static CastPlane of(Trace trace) {
         double[][][] blanks = trace.frames().stream()
                 .filter(f -> f.blank() != null && f.tip().seen())
                 .map(f -> f.blank().resampled(POINTS).points())
@@ -101,7 +98,17 @@ record CastPlane(
                         blanks.length)
                 : "the phone taken to stand square, since the whole rod was seen in only " + blanks.length + " frames";
         return new CastPlane(
-                found.centreX, found.centreY, found.focalPx, best[0], best[1], lengthM / middle, after, enough, basis);
+                found.centreX, found.centreY, found.focalPx, best[0], best[1], 1 / middle, after, enough, basis);
+    }
+
+    /**
+     * The same in metres.
+     *
+     * @param lengthM upper hand to tip, metres
+     */
+    CastPlane inMetres(double lengthM) {
+        return new CastPlane(
+                centreX, centreY, focalPx, yawRad, pitchRad, lengthM * metresPerUnit, lengthSd, told, basis);
     }
 
     private static double[][] coordinates(List<Point> points) {

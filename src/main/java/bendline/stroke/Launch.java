@@ -63,7 +63,7 @@ record Launch(Found speedPx, Found angleDeg) {
             Found none = Found.nothing("needs the moment of release");
             return new Launch(none, none);
         }
-        CastPlane plane = CastPlane.of(all.trace(), 1);
+        CastPlane plane = all.plane();
         Track track = Track.of(all.rod(), plane, all.trace().freeLengthPx());
         int[] flight = onThePath(track, flight(track, all.step(), release.value()));
         if (flight.length < LEAST_FRAMES) {

@@ -65,7 +65,7 @@ record MeanPull(double over, double newtons, double sd, double from, double gap)
             return NONE;
         }
         double free = all.scale().metresPerPixel() * all.trace().freeLengthPx();
-        RigPath path = RigPath.of(all, CastPlane.of(all.trace(), free), firstFrame);
+        RigPath path = RigPath.of(all, all.plane().inMetres(free), firstFrame);
         return of(
                 path, kg, new Stretch(from, all.release().value(), all.release().sd(), over(all.step())));
     }

@@ -43,6 +43,7 @@ final class StrokeReader {
     private final RodSeries whole;
     private final double step;
     private final Trace trace;
+    private final CastPlane plane;
     private final Scale scale;
     private final Setup setup;
     private final SlowMotion slowMotion;
@@ -52,6 +53,7 @@ final class StrokeReader {
         this.whole = whole;
         this.step = step;
         this.trace = clip.trace;
+        this.plane = CastPlane.of(trace);
         this.scale = scale;
         this.setup = clip.setup;
         this.slowMotion = clip.slowMotion;
@@ -77,7 +79,8 @@ final class StrokeReader {
         Moments.Doubt doubt = new Moments.Doubt(Calibration.FITTED, rod, step, new Random(DRAWS));
         Draws draws = draws(trends, search, release, new Nominal(moments, doubt, given));
         Found nod = given.or(EventKind.CLIP_NOD, nod(first, to, release), step);
-        Readings all = new Readings(rod, step, trends, curves, moments, handTimed, release, nod, draws, scale, trace);
+        Readings all =
+                new Readings(rod, step, trends, curves, moments, handTimed, release, nod, draws, scale, trace, plane);
         Map<EventKind, Event> events = new EventBook(all, slowMotion.factor(), this::clipFrame).events();
         given.seconds().forEach((kind, at) -> events.put(kind, byHand(kind, at)));
         RodStiffness blank = BendMeasures.stiffness(all, setup);
@@ -134,7 +137,11 @@ final class StrokeReader {
      */
     record Draws(List<Moments> moments, double[] release, double[] lowest, List<Map<Quantity, Double>> numbers) {}
 
-    /** Everything that is known of a cast before it is written down. */
+    /**
+     * Everything that is known of a cast before it is written down.
+     *
+     * @param plane in rod lengths
+     */
     record Readings(
             RodSeries rod,
             double step,
@@ -146,7 +153,8 @@ final class StrokeReader {
             Found nod,
             Draws draws,
             Scale scale,
-            Trace trace) {}
+            Trace trace,
+            CastPlane plane) {}
 
     private static double start(Moments m, CastFinder.Candidate turn) {
         return Double.isNaN(m.backswingStart()) ? turn.start() - 1 : m.backswingStart();

@@ -40,7 +40,7 @@ class BendDepthTest {
     /** What a length is off by beyond the usual 1.2 %: √(0.05² − 0.012²) of a rod of 3 m is 0.1456 m (Pythagoras). */
     @Test
     void tellsATipThatIsAnotherThingsFromTheLength() {
-        CastPlane plane = CastPlane.of(turning(), 3);
+        CastPlane plane = CastPlane.of(turning()).inMetres(3);
         Point hand = new Point(960, 700);
         Polyline rod = new Polyline(List.of(hand, hand.plus(new Point(0, -LENGTH_PX))));
         Polyline longer = new Polyline(List.of(hand, hand.plus(new Point(0, -1.05 * LENGTH_PX))));

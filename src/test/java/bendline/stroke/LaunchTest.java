@@ -33,7 +33,7 @@ class LaunchTest {
     }
 
     private static double viewSd(Trace trace) {
-        return Launch.viewSd(CastPlane.of(trace, 1), trace);
+        return Launch.viewSd(CastPlane.of(trace), trace);
     }
 
     @Test
