@@ -133,7 +133,24 @@ final class ReeledIn {
                 break;
             }
         }
+        withoutEnd(way);
         return way;
+    }
+
+    /** Takes off what was seen last for a shorter time than nothing had been seen before: most likely another thing that came in the way. */
+    private static void withoutEnd(TreeMap<Integer, Blob> way) {
+        int seen = 0;
+        int before = 0;
+        for (int t : List.copyOf(way.keySet())) {
+            if (seen > 0 && t - before - 1 > seen) {
+                way.headMap(t).clear();
+                seen = 0;
+            } else if (seen > 0 && t - before > 1) {
+                return;
+            }
+            before = t;
+            seen++;
+        }
     }
 
     private @Nullable Blob nearest(int t, Point expected, double unseen) {

@@ -94,6 +94,18 @@ class ReeledInTest {
     }
 
     @Test
+    void aFifthOfASecondIsTooShortToBelieve() {
+        assertThat(found(0.4, t -> t >= UP - 12)).isEmpty();
+        assertThat(found(0.4, t -> t >= UP - 30)).isNotEmpty();
+    }
+
+    @Test
+    void whatShowsInEveryThirdFrameOnlyIsNotBelieved() {
+        assertThat(found(0.25, t -> t % 3 == 0)).isEmpty();
+        assertThat(found(0.25, t -> t % 3 != 0)).isNotEmpty();
+    }
+
+    @Test
     void whatStaysAtTheDropIsNotReeledIn() {
         assertThat(found(0, t -> true)).isEmpty();
     }
