@@ -72,7 +72,7 @@ final class DifferenceStore implements AutoCloseable {
 
     /** The same in a plane from a pool, to which the caller gives it back. */
     Plane get(int index, PlanePool pool) {
-        PackedPlane packed = packed(index);
+        PackedPlane packed = rows(index, 0, height, spare());
         Plane plane = packed.unpacked(pool);
         spares.add(packed.quarters());
         return plane;
@@ -80,7 +80,8 @@ final class DifferenceStore implements AutoCloseable {
 
     /** A part of the plane of a frame, whose corner becomes the origin. */
     Plane get(int index, Area area) {
-        return packed(index).unpacked(area);
+        PackedPlane rows = rows(index, area.top(), area.height(), new byte[width * area.height()]);
+        return rows.unpacked(new Area(area.left(), 0, area.width(), area.height()));
     }
 
     private byte[] spare() {
@@ -88,10 +89,10 @@ final class DifferenceStore implements AutoCloseable {
         return spare == null ? new byte[width * height] : spare;
     }
 
-    private PackedPlane packed(int index) {
-        ByteBuffer bytes = ByteBuffer.wrap(spare());
+    private PackedPlane rows(int index, int top, int count, byte[] into) {
+        ByteBuffer bytes = ByteBuffer.wrap(into);
         try {
-            long at = (long) index * width * height;
+            long at = ((long) index * height + top) * width;
             while (bytes.hasRemaining()) {
                 int n = channel.read(bytes, at + bytes.position());
                 if (n < 0) {
@@ -101,7 +102,7 @@ final class DifferenceStore implements AutoCloseable {
         } catch (IOException e) {
             throw new UncheckedIOException("cannot read the temporary file back", e);
         }
-        return new PackedPlane(width, height, bytes.array());
+        return new PackedPlane(width, count, into);
     }
 
     @Override

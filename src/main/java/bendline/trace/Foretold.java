@@ -60,14 +60,14 @@ record Foretold(Point place, double sd) {
      */
     record Window(double seconds, int fewest, int most) {
 
-        /** Sightings in the frames about one, not its own; null entries are left out. */
-        List<Sighting> about(int t, List<Look> looks, IntFunction<@Nullable Sighting> seen) {
+        /** What was seen in the frames about one, not in its own; null entries are left out. */
+        <T> List<T> about(int t, List<Look> looks, IntFunction<@Nullable T> seen) {
             double now = looks.get(t).seconds();
-            List<Sighting> out = new ArrayList<>();
+            List<T> out = new ArrayList<>();
             for (int i = Math.max(0, t - most); i <= Math.min(looks.size() - 1, t + most); i++) {
                 boolean near =
                         Math.abs(i - t) <= fewest || Math.abs(looks.get(i).seconds() - now) <= seconds;
-                Sighting s = i == t || !near ? null : seen.apply(i);
+                T s = i == t || !near ? null : seen.apply(i);
                 if (s != null) {
                     out.add(s);
                 }

@@ -5,7 +5,6 @@ import bendline.image.Area;
 import bendline.image.Plane;
 import bendline.signal.LeastSquares;
 import bendline.trace.BlankFitter.Fit;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -33,10 +32,9 @@ record RigAgain(Parts planes, int width, int height, double rodPx) {
     /** Strength from which a pixel counts here, noise units; half of what counts elsewhere. */
     private static final float FAINT = 3;
 
-    /** Frames about one that tell where it should be: clip seconds or frames, whichever is longer, and how many to either side at least. */
-    private static final double SECONDS = 0.1;
+    /** Frames about one that tell where it should be, and in how many to either side it must have been seen. */
+    private static final Foretold.Window WINDOW = new Foretold.Window(0.1, 3, 60);
 
-    private static final int FRAMES = 3;
     private static final int ASIDE = 2;
 
     /** How far from there it may be, rod lengths and pixels, and how far about that has to be clear, pixels. */
@@ -94,32 +92,17 @@ record RigAgain(Parts planes, int width, int height, double rodPx) {
     }
 
     private static @Nullable Point expected(int t, List<Tracked> rigs, List<Look> looks) {
-        List<Integer> near = new ArrayList<>();
-        int before = 0;
-        double now = looks.get(t).seconds();
-        for (int i = t - 1; i >= 0 && about(i, t, now, looks); i--) {
-            if (rigs.get(i).seen()) {
-                near.add(i);
-                before++;
-            }
-        }
-        for (int i = t + 1; i < looks.size() && about(i, t, now, looks); i++) {
-            if (rigs.get(i).seen()) {
-                near.add(i);
-            }
-        }
+        List<Integer> near = WINDOW.about(t, looks, i -> rigs.get(i).seen() ? i : null);
+        long before = near.stream().filter(i -> i < t).count();
         if (before < ASIDE || near.size() - before < ASIDE) {
             return null;
         }
+        double now = looks.get(t).seconds();
         double[] away =
                 near.stream().mapToDouble(i -> looks.get(i).seconds() - now).toArray();
         double[] x = near.stream().mapToDouble(i -> rigs.get(i).position().x()).toArray();
         double[] y = near.stream().mapToDouble(i -> rigs.get(i).position().y()).toArray();
         double[] weight = near.stream().mapToDouble(i -> 1 / rigs.get(i).sdPx()).toArray();
         return new Point(LeastSquares.parabola(away, x, weight)[0], LeastSquares.parabola(away, y, weight)[0]);
-    }
-
-    private static boolean about(int i, int t, double now, List<Look> looks) {
-        return Math.abs(i - t) <= FRAMES || Math.abs(looks.get(i).seconds() - now) <= SECONDS;
     }
 }
