@@ -30,8 +30,11 @@ import java.util.stream.Stream;
  */
 public final class Benchmark {
 
-    /** Used by no other code, so that nothing can have been tuned to these clips. */
-    private static final long SEED = 7_031_948;
+    /**
+     * Dealt once for the table in the README and looked at by nobody while the tracker was made, so that nothing can have been tuned to
+     * these clips; whoever starts to look at them one by one deals others.
+     */
+    private static final long SEED = 8_214_503;
 
     /** Two dozen: each kind of stroke twice. */
     private static final int CLIPS = 24;
