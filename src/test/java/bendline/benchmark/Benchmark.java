@@ -95,7 +95,11 @@ public final class Benchmark {
         table.say(RealFootage.table(shared(project).resolve("clips")));
         table.say(BodyBenchmark.table(
                 shared(project).resolve("clips"),
-                own.stream().limit(BODIES).map(BenchmarkClip::file).toList(),
+                own.stream()
+                        .filter(c -> !c.truth().casts().isEmpty())
+                        .limit(BODIES)
+                        .map(BenchmarkClip::file)
+                        .toList(),
                 folder.resolve("bodies")));
         Files.writeString(folder.resolve("table.md"), table.toString());
         System.out.println(table);
