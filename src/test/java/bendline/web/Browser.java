@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptException;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.Rectangle;
 import org.openqa.selenium.WebElement;
@@ -78,6 +79,8 @@ final class Browser implements AutoCloseable {
     void waitFor(String script, int seconds) {
         new WebDriverWait(driver, Duration.ofSeconds(seconds), Duration.ofMillis(100))
                 .withMessage(script)
+                // Between two pages what is asked for is not there yet.
+                .ignoring(JavascriptException.class)
                 .until(d -> Boolean.TRUE.equals(driver.executeScript("return " + script)));
     }
 
