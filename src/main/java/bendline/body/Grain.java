@@ -20,11 +20,11 @@ final class Grain {
 
     /** The likelihood that stands behind a raw answer, 0 to 1. */
     static double likelihood(double logit) {
-        return shared(1 / (1 + Math.exp(-logit)));
+        return rounded(1 / (1 + Math.exp(-logit)));
     }
 
-    /** A likelihood, 0 to 1. */
-    static double shared(double likelihood) {
+    /** A likelihood that the network tells as such, 0 to 1. */
+    static double rounded(double likelihood) {
         return Math.rint(likelihood / LIKELIHOOD) * LIKELIHOOD;
     }
 }

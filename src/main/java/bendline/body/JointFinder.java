@@ -57,7 +57,7 @@ final class JointFinder implements AutoCloseable {
             double inside = Grain.likelihood(points[j.point() * VALUES + 4]);
             joints.put(j, new Seen(place(region, j.point()), Math.min(shows, inside)));
         }
-        return new Body(Grain.shared(person[0]), joints, Region.around(place(region, HIPS), place(region, RIM)));
+        return new Body(Grain.rounded(person[0]), joints, Region.around(place(region, HIPS), place(region, RIM)));
     }
 
     private Point place(Region region, int point) {

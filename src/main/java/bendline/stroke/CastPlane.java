@@ -21,7 +21,7 @@ import java.util.Locale;
  * @param focalPx focal length, pixels
  * @param yawRad how far the plane is turned about the upright
  * @param pitchRad how far it is tipped about the level
- * @param metresPerUnit metres in a distance of one camera-to-plane
+ * @param metresPerUnit metres, or rod lengths, in a distance of one camera-to-plane
  * @param lengthSd 68 % scatter of the lengths after that, over their value
  * @param told whether the rod was seen in enough frames to tell the angles; else the plane is taken to be seen squarely
  * @param basis what was done, for people
