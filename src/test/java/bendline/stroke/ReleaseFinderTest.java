@@ -13,6 +13,8 @@ import bendline.trace.Tracked;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** When the line is let go, where only the rod tells it. The motion is written down as formulas. */
 class ReleaseFinderTest {
@@ -112,6 +114,32 @@ class ReleaseFinderTest {
         RodSeries rod = RodSeries.of(changed, new SlowMotion(1, "as filmed"), Side.RIGHT);
         Found rig = new ReleaseFinder(rod, 1 / fps).byRig(STROKE.release() - 0.1, STROKE.release() + 0.2);
         assertThat(rig.value()).isCloseTo(STROKE.release(), within(0.012));
+    }
+
+    /** A rod that is dropped at once springs towards the rig before the two part: 0.083 s pass until the rig is back on its circle. */
+    @ParameterizedTest
+    @ValueSource(doubles = {60, 120, 240})
+    void aRigThatLeavesTheCircleInwardsIsLetGoBeforeItCrossesIt(double fps) {
+        Trace whole = STROKE.trace(fps, 1, Side.RIGHT, 0.7, 0, 5);
+        List<FrameTrace> frames = whole.frames().stream()
+                .map(f -> {
+                    double late = f.seconds() - STROKE.release();
+                    Point tip = f.tip().position();
+                    if (late <= 0 || tip == null) {
+                        return f;
+                    }
+                    double share = 1 - 200 * late * late + 2400 * late * late * late;
+                    Point at = tip.plus(new Point(0, AnalyticStroke.DROP_PX * share));
+                    return new FrameTrace(
+                            f.frame(), f.seconds(), f.grip(), f.tip(), Tracked.seen(at, 1), f.blank(), f.buttAngleSd());
+                })
+                .toList();
+        Trace changed =
+                new Trace(1920, 1080, frames, whole.motion(), whole.freeLengthPx(), whole.freeLengthSdPx(), null);
+        RodSeries rod = RodSeries.of(changed, new SlowMotion(1, "as filmed"), Side.RIGHT);
+        Found rig = new ReleaseFinder(rod, 1 / fps).byRig(STROKE.release() - 0.1, STROKE.release() + 0.2);
+        assertThat(rig.value()).isCloseTo(STROKE.release(), within(0.011));
+        assertThat(rig.value()).isCloseTo(STROKE.release(), within(2 * rig.sd()));
     }
 
     /** Nothing pulls on a blank that is straight and stays so: what leaves the circle then is not the rig. */
