@@ -1,32 +1,17 @@
 package bendline.signal;
 
-import java.util.Arrays;
-import java.util.stream.IntStream;
+import bendline.signal.ChangePoint.Asked;
+import bendline.signal.ChangePoint.Samples;
 
 /**
  * The moment from which a quantity that was held moves freely: up to then its speed hardly changes, from then on it may change fast, to
  * either side. A change point of a walk: for every moment asked a Kalman filter whose noise grows there tells how likely the samples are.
  * Samples may be strays, of another thing; how likely each is one weighs what it tells (probabilistic data association: Bar-Shalom and
  * Tse, Automatica 11, 1975; from memory).
- *
- * @param at middle of what is likely, seconds
- * @param sd its 68 % uncertainty, seconds
- * @param before samples up to the likeliest moment
- * @param after samples after it
  */
-public record Freed(double at, double sd, int before, int after) {
+public final class Freed {
 
-    /** Moments asked, a step. */
-    private static final int A_STEP = 4;
-
-    /**
-     * What was seen.
-     *
-     * @param times seconds, rising
-     * @param values any unit
-     * @param sds their 68 % uncertainties, positive
-     */
-    public record Samples(double[] times, double[] values, double[] sds) {}
+    private Freed() {}
 
     /**
      * What is known beforehand.
@@ -48,54 +33,9 @@ public record Freed(double at, double sd, int before, int after) {
      */
     public record Strays(double share, double span) {}
 
-    /**
-     * Which moments are asked.
-     *
-     * @param from earliest, seconds
-     * @param to latest, after it
-     * @param step usual time between samples
-     * @param alike for how long errors go on, so that samples tell less together than as many independent ones
-     */
-    public record Asked(double from, double to, double step, double alike) {
-
-        /** Checks. */
-        public Asked {
-            if (!(from < to && step > 0)) {
-                throw new IllegalArgumentException(
-                        "no time from " + from + " to " + to + " s at steps of " + step + " s");
-            }
-        }
-
-        private double[] moments() {
-            int n = (int) Math.ceil((to - from) / step * A_STEP) + 1;
-            return IntStream.range(0, n)
-                    .mapToDouble(k -> from + k * step / A_STEP)
-                    .toArray();
-        }
-    }
-
     /** When it was, of the moments asked. */
-    public static Freed of(Samples samples, Course course, Strays strays, Asked asked) {
-        double[] moments = asked.moments();
-        double[] logs = Arrays.stream(moments)
-                .map(m -> logLikelihood(samples, course, strays, m))
-                .toArray();
-        int best = IntStream.range(0, logs.length).reduce(0, (a, b) -> logs[b] > logs[a] ? b : a);
-        double together = Math.max(1, asked.alike() / asked.step());
-        double[] likely = Arrays.stream(logs)
-                .map(l -> Math.exp((l - logs[best]) / together))
-                .toArray();
-        double sum = Arrays.stream(likely).sum();
-        double mean = IntStream.range(0, likely.length)
-                .mapToDouble(k -> likely[k] * moments[k] / sum)
-                .sum();
-        double square = IntStream.range(0, likely.length)
-                .mapToDouble(k -> likely[k] * (moments[k] - mean) * (moments[k] - mean) / sum)
-                .sum();
-        int before = (int)
-                Arrays.stream(samples.times()).filter(t -> t <= moments[best]).count();
-        double least = asked.step() / A_STEP;
-        return new Freed(mean, Math.max(least, Math.sqrt(square)), before, samples.times().length - before);
+    public static ChangePoint of(Samples samples, Course course, Strays strays, Asked asked) {
+        return ChangePoint.of(samples, asked, moment -> logLikelihood(samples, course, strays, moment));
     }
 
     /** How likely samples are of what is let go at a moment, logarithm of a density. */
@@ -126,15 +66,19 @@ public record Freed(double at, double sd, int before, int after) {
 
         double logLikelihood(Samples s) {
             double log = 0;
+            double now = s.times().length == 0 ? moment : s.times()[0];
+            boolean held = true;
             for (int i = 0; i < s.times().length; i++) {
-                if (i > 0) {
-                    double heldUntil = Math.max(s.times()[i - 1], Math.min(moment, s.times()[i]));
-                    goOn(heldUntil - s.times()[i - 1], course.held());
-                    if (s.times()[i - 1] < moment && moment <= s.times()[i]) {
-                        varSpeed += course.kick() * course.kick();
-                    }
-                    goOn(s.times()[i] - heldUntil, course.free());
+                double until = s.times()[i];
+                if (held && moment <= until) {
+                    double let = Math.max(now, moment);
+                    goOn(let - now, course.held());
+                    varSpeed += course.kick() * course.kick();
+                    held = false;
+                    now = let;
                 }
+                goOn(until - now, held ? course.held() : course.free());
+                now = until;
                 log += Math.log(see(s.values()[i], s.sds()[i] * s.sds()[i]));
             }
             return log;

@@ -1,9 +1,7 @@
 package bendline.stroke;
 
+import bendline.signal.ChangePoint;
 import bendline.signal.Onset;
-import java.util.Arrays;
-import java.util.function.IntToDoubleFunction;
-import java.util.stream.IntStream;
 
 /**
  * When the rig leaves the circle of its drop round the tip, by all places about that time together. Up to then its distance from the tip
@@ -32,9 +30,6 @@ final class Departure {
      */
     private static final double NEARLY_SECONDS = 0.005;
 
-    /** Least uncertainty of a distance, pixels. */
-    private static final double LEAST_PX = 1;
-
     private Departure() {}
 
     /**
@@ -46,27 +41,26 @@ final class Departure {
      */
     static Found between(double from, double to, double tight, RodSeries rod, double step, double drop) {
         double about = Math.max(ABOUT_SECONDS, ABOUT_FRAMES * step);
-        int[] seen = IntStream.range(0, rod.size())
-                .filter(i -> rod.time()[i] >= Math.max(tight, from - about) && rod.time()[i] <= to + about)
-                .filter(i -> Double.isFinite(RigLine.distance(rod, i)))
-                .toArray();
-        Onset.Samples squares = new Onset.Samples(
-                each(seen, i -> rod.time()[i]),
-                each(seen, i -> RigLine.distance(rod, i) * RigLine.distance(rod, i)),
-                each(seen, i -> 2 * RigLine.distance(rod, i) * Math.max(LEAST_PX, RigLine.distanceSd(rod, i))));
-        Onset onset = Onset.of(
-                squares,
+        RigLine.Distances d = RigLine.distances(rod, Math.max(tight, from - about), to + about);
+        ChangePoint left = Onset.of(
+                squares(d),
                 new Onset.Level(drop * drop, 2 * LIKE_BEFORE * drop * drop),
-                new Onset.Asked(from, to, step, ERRORS_LAST_SECONDS));
-        return onset.before() < LEAST || onset.after() < LEAST
+                new ChangePoint.Asked(from, to, step, ERRORS_LAST_SECONDS));
+        return left.before() < LEAST || left.after() < LEAST
                 ? Found.nothing("the rig was seen in too few frames about the moment it left the tip's circle")
                 : new Found(
-                        onset.at(),
-                        Math.hypot(onset.sd(), NEARLY_SECONDS),
+                        left.at(),
+                        Math.hypot(left.sd(), NEARLY_SECONDS),
                         "the rig leaves the circle of its drop round the tip, by all frames about that time together");
     }
 
-    private static double[] each(int[] frames, IntToDoubleFunction value) {
-        return Arrays.stream(frames).mapToDouble(value).toArray();
+    private static ChangePoint.Samples squares(RigLine.Distances d) {
+        double[] squares = new double[d.times().length];
+        double[] sds = new double[squares.length];
+        for (int i = 0; i < squares.length; i++) {
+            squares[i] = d.pixels()[i] * d.pixels()[i];
+            sds[i] = 2 * d.pixels()[i] * d.sds()[i];
+        }
+        return new ChangePoint.Samples(d.times(), squares, sds);
     }
 }

@@ -125,8 +125,8 @@ final class ReleaseFinder {
             } else if (on < 0 || rod.time()[i] - rod.time()[on] > LONGEST_GAP_SECONDS) {
                 return Found.nothing("the rig was not seen close enough to the moment it left the tip's circle");
             } else {
-                Departed outwards = new Departed(on, i, drop);
-                Departed inwards = outwards.inwards(rod, tight(from), from, usual, step);
+                OffCircle outwards = new OffCircle(on, i, drop);
+                OffCircle inwards = outwards.inwards(rod, tight(from), from, usual, step);
                 return inwards.equals(outwards)
                         ? checked(refined(outwards, from), from, latest)
                         : refined(inwards, from);
@@ -139,12 +139,12 @@ final class ReleaseFinder {
      * When between two frames, or a little before them: the distance takes a hundredth of a second or two to change by as much as tells it
      * from its errors.
      */
-    private Found refined(Departed departed, double from) {
-        double earliest = Math.max(from - step, rod.time()[departed.on()] - EARLIER_SECONDS);
-        double off = rod.time()[departed.off()];
+    private Found refined(OffCircle left, double from) {
+        double earliest = Math.max(from - step, rod.time()[left.on()] - EARLIER_SECONDS);
+        double off = rod.time()[left.off()];
         double usual = RigLine.drop(rod, rod.time()[0], from);
-        Found near = Parting.between(earliest, off, tight(from), rod, step, usual);
-        return near.known() ? near : leaving(departed.drop(), departed.on(), departed.off(), nextSeen(departed.off()));
+        Found near = LetGo.between(earliest, off, tight(from), rod, step, usual);
+        return near.known() ? near : leaving(left.drop(), left.on(), left.off(), nextSeen(left.off()));
     }
 
     /** A moment that all places about it together contradict came of some wrong ones. Asked only of a rig that goes straight outwards. */

@@ -11,7 +11,32 @@ final class RigLine {
 
     private static final int LEAST_FRAMES = 8;
 
+    /** Least uncertainty of a distance, pixels. */
+    private static final double LEAST_PX = 1;
+
     private RigLine() {}
+
+    /**
+     * Distances tip to rig of the frames that show both.
+     *
+     * @param times real seconds, rising
+     * @param pixels one each
+     * @param sds their 68 % uncertainties, pixels
+     */
+    record Distances(double[] times, double[] pixels, double[] sds) {}
+
+    /** The distances between two moments, real time. */
+    static Distances distances(RodSeries rod, double from, double to) {
+        int[] seen = IntStream.range(0, rod.size())
+                .filter(i -> rod.time()[i] >= from && rod.time()[i] <= to && Double.isFinite(distance(rod, i)))
+                .toArray();
+        return new Distances(
+                Arrays.stream(seen).mapToDouble(i -> rod.time()[i]).toArray(),
+                Arrays.stream(seen).mapToDouble(i -> distance(rod, i)).toArray(),
+                Arrays.stream(seen)
+                        .mapToDouble(i -> Math.max(LEAST_PX, distanceSd(rod, i)))
+                        .toArray());
+    }
 
     /** Distance tip to rig in a frame, pixels; NaN where one of them is not seen. */
     static double distance(RodSeries rod, int i) {

@@ -21,22 +21,22 @@ class FreedTest {
     private static final double STEP = 1.0 / 120;
     private static final Freed.Course LEVEL = new Freed.Course(5, 1, 0.5, 0.5, 40, 40_000);
     private static final Freed.Strays FEW = new Freed.Strays(0.05, 10);
-    private static final Freed.Asked ASKED = new Freed.Asked(0.1, 0.4, STEP, 0);
+    private static final ChangePoint.Asked ASKED = new ChangePoint.Asked(0.1, 0.4, STEP, 0);
 
-    private static Freed.Samples course(double moment, double speed, double sd, Random random) {
+    private static ChangePoint.Samples course(double moment, double speed, double sd, Random random) {
         double[] t = IntStream.range(0, 60).mapToDouble(i -> i * STEP).toArray();
         double[] v = IntStream.range(0, 60)
                 .mapToDouble(i -> 5 + speed * Math.max(0, t[i] - moment) + sd * random.nextGaussian())
                 .toArray();
         double[] sds =
                 IntStream.range(0, 60).mapToDouble(i -> Math.max(sd, 1e-2)).toArray();
-        return new Freed.Samples(t, v, sds);
+        return new ChangePoint.Samples(t, v, sds);
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {40, -40, 100, -15})
     void anExactCourseTellsItsMomentToATenthOfAStepOrTwoToEitherSide(double speed) {
-        Freed freed = Freed.of(course(0.2537, speed, 0, new Random(1)), LEVEL, FEW, ASKED);
+        ChangePoint freed = Freed.of(course(0.2537, speed, 0, new Random(1)), LEVEL, FEW, ASKED);
         assertThat(freed.at()).isCloseTo(0.2537, within(0.3 * STEP));
         assertThat(freed.before()).isEqualTo(31);
         assertThat(freed.after()).isEqualTo(29);
@@ -44,7 +44,7 @@ class FreedTest {
 
     @Test
     void whatComesBackAfterwardsIsNoMatter() {
-        Freed.Samples s = course(0.25, -20, 0.05, new Random(5));
+        ChangePoint.Samples s = course(0.25, -20, 0.05, new Random(5));
         for (int i = 0; i < 60; i++) {
             double since = Math.max(0, s.times()[i] - 0.25);
             s.values()[i] += 400 * since * since;
@@ -55,7 +55,7 @@ class FreedTest {
 
     @Test
     void someWrongSamplesBeforeItDoNotTurnItOver() {
-        Freed.Samples s = course(0.25, 40, 0.1, new Random(2));
+        ChangePoint.Samples s = course(0.25, 40, 0.1, new Random(2));
         for (int i = 20; i < 23; i++) {
             s.values()[i] += 4 + i % 2;
         }
@@ -69,7 +69,7 @@ class FreedTest {
         for (int k = 0; k < 300; k++) {
             double moment = 0.2 + 0.1 * random.nextDouble();
             double speed = 40 * random.nextGaussian();
-            Freed freed = Freed.of(course(moment, speed, 0.2, random), LEVEL, FEW, ASKED);
+            ChangePoint freed = Freed.of(course(moment, speed, 0.2, random), LEVEL, FEW, ASKED);
             held += Math.abs(freed.at() - moment) <= freed.sd() ? 1 : 0;
         }
         // 68 % of 300 are 204 ± 8; that it moves on freely afterwards is allowed for, and these never do.
@@ -78,9 +78,9 @@ class FreedTest {
 
     @Test
     void errorsThatGoOnLeaveItLessCertain() {
-        Freed.Samples s = course(0.25, 40, 0.2, new Random(4));
+        ChangePoint.Samples s = course(0.25, 40, 0.2, new Random(4));
         double apart = Freed.of(s, LEVEL, FEW, ASKED).sd();
-        double alike = Freed.of(s, LEVEL, FEW, new Freed.Asked(0.1, 0.4, STEP, 4 * STEP))
+        double alike = Freed.of(s, LEVEL, FEW, new ChangePoint.Asked(0.1, 0.4, STEP, 4 * STEP))
                 .sd();
         assertThat(alike).isBetween(1.2 * apart, 8 * apart);
     }
@@ -88,7 +88,7 @@ class FreedTest {
     /** Without strays and kicks the walk is an ordinary Kalman filter's, for which a library of others is asked. */
     @Test
     void itsLikelihoodsAreThoseOfAnotherLibrarysFilter() {
-        Freed.Samples s = course(0.25, 40, 0.2, new Random(6));
+        ChangePoint.Samples s = course(0.25, 40, 0.2, new Random(6));
         Freed.Course plain = new Freed.Course(5, 1, 0.5, 30, 1e-9, 900);
         double early = bestLog(s, plain, 0.2);
         double late = bestLog(s, plain, 0.25);
@@ -97,7 +97,7 @@ class FreedTest {
         assertThat(ratio).isCloseTo(late - early, within(1e-6));
     }
 
-    private static double bestLog(Freed.Samples s, Freed.Course c, double moment) {
+    private static double bestLog(ChangePoint.Samples s, Freed.Course c, double moment) {
         double log = 0;
         Array2DRowRealMatrix on = matrix(1, STEP, 0, 1);
         Array2DRowRealMatrix seen = new Array2DRowRealMatrix(new double[][] {{1, 0}});
@@ -133,8 +133,17 @@ class FreedTest {
     }
 
     @Test
+    void noSamplesTellNothingOfIt() {
+        ChangePoint freed =
+                Freed.of(new ChangePoint.Samples(new double[0], new double[0], new double[0]), LEVEL, FEW, ASKED);
+        assertThat(freed.at()).isCloseTo(0.25, within(STEP));
+        assertThat(freed.sd()).isGreaterThan(0.08);
+        assertThat(freed.before() + freed.after()).isZero();
+    }
+
+    @Test
     void noTimeToAskIsRefused() {
-        assertThatThrownBy(() -> new Freed.Asked(0.4, 0.4, STEP, 0))
+        assertThatThrownBy(() -> new ChangePoint.Asked(0.4, 0.4, STEP, 0))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("0.4");
     }

@@ -13,9 +13,9 @@ class OnsetTest {
 
     private static final double STEP = 1.0 / 120;
     private static final Onset.Level ABOUT_FIVE = new Onset.Level(5, 1);
-    private static final Onset.Asked ASKED = new Onset.Asked(0.1, 0.4, STEP, 0);
+    private static final ChangePoint.Asked ASKED = new ChangePoint.Asked(0.1, 0.4, STEP, 0);
 
-    private static Onset.Samples course(double moment, double sd, Random random) {
+    private static ChangePoint.Samples course(double moment, double sd, Random random) {
         double[] t = IntStream.range(0, 60).mapToDouble(i -> i * STEP).toArray();
         double[] v = IntStream.range(0, 60)
                 .mapToDouble(i -> {
@@ -25,12 +25,12 @@ class OnsetTest {
                 .toArray();
         double[] sds =
                 IntStream.range(0, 60).mapToDouble(i -> Math.max(sd, 1e-3)).toArray();
-        return new Onset.Samples(t, v, sds);
+        return new ChangePoint.Samples(t, v, sds);
     }
 
     @Test
     void anExactCourseTellsItsMomentToATenthOfAStep() {
-        Onset onset = Onset.of(course(0.2537, 0, new Random(1)), ABOUT_FIVE, ASKED);
+        ChangePoint onset = Onset.of(course(0.2537, 0, new Random(1)), ABOUT_FIVE, ASKED);
         assertThat(onset.at()).isCloseTo(0.2537, within(0.13 * STEP));
         assertThat(onset.before()).isEqualTo(31);
         assertThat(onset.after()).isEqualTo(29);
@@ -38,11 +38,11 @@ class OnsetTest {
 
     @Test
     void someWrongSamplesBeforeItDoNotTurnItOver() {
-        Onset.Samples s = course(0.25, 0.1, new Random(2));
+        ChangePoint.Samples s = course(0.25, 0.1, new Random(2));
         for (int i = 20; i < 24; i++) {
             s.values()[i] += 2;
         }
-        Onset onset = Onset.of(s, ABOUT_FIVE, ASKED);
+        ChangePoint onset = Onset.of(s, ABOUT_FIVE, ASKED);
         assertThat(onset.at()).isCloseTo(0.25, within(1.5 * STEP));
     }
 
@@ -52,7 +52,7 @@ class OnsetTest {
         int held = 0;
         for (int k = 0; k < 200; k++) {
             double moment = 0.2 + 0.1 * random.nextDouble();
-            Onset onset = Onset.of(course(moment, 0.3, random), ABOUT_FIVE, ASKED);
+            ChangePoint onset = Onset.of(course(moment, 0.3, random), ABOUT_FIVE, ASKED);
             held += Math.abs(onset.at() - moment) <= onset.sd() ? 1 : 0;
         }
         // 68 % of 200 are 136 ± 7; errors that may be large are allowed for, and these never are.
@@ -61,16 +61,16 @@ class OnsetTest {
 
     @Test
     void errorsThatGoOnLeaveItLessCertain() {
-        Onset.Samples s = course(0.25, 0.2, new Random(4));
+        ChangePoint.Samples s = course(0.25, 0.2, new Random(4));
         double apart = Onset.of(s, ABOUT_FIVE, ASKED).sd();
-        double alike = Onset.of(s, ABOUT_FIVE, new Onset.Asked(0.1, 0.4, STEP, 4 * STEP))
+        double alike = Onset.of(s, ABOUT_FIVE, new ChangePoint.Asked(0.1, 0.4, STEP, 4 * STEP))
                 .sd();
         assertThat(alike).isBetween(1.2 * apart, 8 * apart);
     }
 
     @Test
     void noTimeToAskIsRefused() {
-        assertThatThrownBy(() -> new Onset.Asked(0.4, 0.4, STEP, 0))
+        assertThatThrownBy(() -> new ChangePoint.Asked(0.4, 0.4, STEP, 0))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("0.4");
     }

@@ -1,17 +1,15 @@
 package bendline.stroke;
 
+import bendline.signal.ChangePoint;
 import bendline.signal.Freed;
-import java.util.Arrays;
-import java.util.function.IntToDoubleFunction;
-import java.util.stream.IntStream;
 
 /**
- * When the rig leaves the circle of its drop round the tip, by all places about that time together. Up to then its distance from the tip
+ * When the rig leaves the circle of its drop round the tip, by how it moves just before and after. Up to then its distance from the tip
  * is the drop, which changes slowly: the camera sees it from another side. From then on the rig flies on and the blank springs back, and
  * the distance changes fast, mostly outwards, sometimes inwards first. How fast is that of 110 simulated casts without pictures and 46 rendered
  * ones of seeds other than the benchmark's; it matters little, two to five times as much moved the middle error by a tenth of a frame.
  */
-final class Parting {
+final class LetGo {
 
     /** How long before and after the moments asked the rig is looked at, real seconds, and at least how many frames. */
     private static final double ABOUT_SECONDS = 0.05;
@@ -45,10 +43,7 @@ final class Parting {
     /** By how much the line's stretch and the finger may be off, real seconds. */
     private static final double NEARLY_SECONDS = 0.003;
 
-    /** Least uncertainty of a distance, pixels. */
-    private static final double LEAST_PX = 1;
-
-    private Parting() {}
+    private LetGo() {}
 
     /**
      * The moment, of those between two.
@@ -60,28 +55,17 @@ final class Parting {
     static Found between(double from, double to, double tight, RodSeries rod, double step, double drop) {
         double square = drop * drop;
         double about = Math.max(ABOUT_SECONDS, ABOUT_FRAMES * step);
-        int[] seen = IntStream.range(0, rod.size())
-                .filter(i -> rod.time()[i] >= Math.max(tight, from - about) && rod.time()[i] <= to + about)
-                .filter(i -> Double.isFinite(RigLine.distance(rod, i)))
-                .toArray();
-        Freed.Samples distances = new Freed.Samples(
-                each(seen, i -> rod.time()[i]),
-                each(seen, i -> RigLine.distance(rod, i)),
-                each(seen, i -> Math.max(LEAST_PX, RigLine.distanceSd(rod, i))));
-        Freed onset = Freed.of(
-                distances,
+        RigLine.Distances d = RigLine.distances(rod, Math.max(tight, from - about), to + about);
+        ChangePoint left = Freed.of(
+                new ChangePoint.Samples(d.times(), d.pixels(), d.sds()),
                 new Freed.Course(drop, LIKE_BEFORE * drop, DRIFT * drop, HELD * square, KICK * drop, FREE * square),
                 new Freed.Strays(STRAYS, STRAY_DROPS * drop),
-                new Freed.Asked(from, to, step, ERRORS_LAST_SECONDS));
-        return onset.before() < LEAST || onset.after() < LEAST
+                new ChangePoint.Asked(from, to, step, ERRORS_LAST_SECONDS));
+        return left.before() < LEAST || left.after() < LEAST
                 ? Found.nothing("the rig was seen in too few frames about the moment it left the tip's circle")
                 : new Found(
-                        onset.at(),
-                        Math.hypot(onset.sd(), NEARLY_SECONDS),
-                        "the rig leaves the circle of its drop round the tip, by all frames about that time together");
-    }
-
-    private static double[] each(int[] frames, IntToDoubleFunction value) {
-        return Arrays.stream(frames).mapToDouble(value).toArray();
+                        left.at(),
+                        Math.hypot(left.sd(), NEARLY_SECONDS),
+                        "the rig leaves the circle of its drop round the tip, by the frames about that time");
     }
 }

@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
  * @param off the first off it, after that
  * @param drop the distance before, pixels
  */
-record Departed(int on, int off, double drop) {
+record OffCircle(int on, int off, double drop) {
 
     /** How long before it is clear of the circle a rig may be inside it, real seconds. */
     private static final double INWARDS_SECONDS = 0.1;
@@ -44,7 +44,7 @@ record Departed(int on, int off, double drop) {
      * @param usual the drop before the cast, pixels
      * @param step usual time between frames, real seconds
      */
-    Departed inwards(RodSeries rod, double tight, double from, double usual, double step) {
+    OffCircle inwards(RodSeries rod, double tight, double from, double usual, double step) {
         double[] time = rod.time();
         int first = off;
         int frames = 0;
@@ -65,7 +65,7 @@ record Departed(int on, int off, double drop) {
         }
         boolean left = frames >= 2 && crossed <= CROSSES_SECONDS + CROSSES_FRAMES * step;
         boolean close = last >= 0 && time[first] - time[last] <= ReleaseFinder.LONGEST_GAP_SECONDS;
-        return left && close ? new Departed(last, first, before(first, rod, tight, usual, step)) : this;
+        return left && close ? new OffCircle(last, first, before(first, rod, tight, usual, step)) : this;
     }
 
     /** The drop as it looks just before a frame. */
