@@ -54,6 +54,13 @@ record Launch(Found speedPx, Found angleDeg) {
 
     private static final double DRAG_SD_PER_SECOND = 0.1;
 
+    /** How far from its last place before the release a flight may seem to begin, share of the way between: on the circle it still turned. Of 25 flights
+     * in rendered clips 23 were off by 0.02 to 0.12, two of other things by 1.5 and 7.7. */
+    private static final double ROUND = 0.7;
+
+    /** How long before the release that place may be, real seconds. */
+    private static final double LONGEST_BEFORE_SECONDS = 0.05;
+
     /** A rig that lies further than this many uncertainties off its path is another thing. */
     private static final double STRAY = 4;
 
@@ -69,6 +76,11 @@ record Launch(Found speedPx, Found angleDeg) {
         if (flight.length < LEAST_FRAMES) {
             Found none = Found.nothing("the rig was seen in too few frames of its flight: " + flight.length
                     + ", needed are " + LEAST_FRAMES);
+            return new Launch(none, none);
+        }
+        if (!goesOnFrom(track, flight, release)) {
+            Found none = Found.nothing(
+                    "what was seen in flight does not go on from where the rig was just before the release");
             return new Launch(none, none);
         }
         return measured(track, flight, release.value(), all.scale(), viewSd(plane, all.trace()));
@@ -150,15 +162,40 @@ record Launch(Found speedPx, Found angleDeg) {
         if (flight.length <= LEAST_FRAMES) {
             return flight;
         }
-        double[] t = IntStream.of(flight).mapToDouble(i -> track.time[i]).toArray();
-        RobustLine x = RobustLine.fit(
-                t, IntStream.of(flight).mapToDouble(i -> track.x[i]).toArray());
-        RobustLine y = RobustLine.fit(
-                t, IntStream.of(flight).mapToDouble(i -> track.y[i]).toArray());
+        RobustLine x = line(track, flight, track.x);
+        RobustLine y = line(track, flight, track.y);
         return IntStream.of(flight)
                 .filter(i -> Math.hypot(track.x[i] - x.at(track.time[i]), track.y[i] - y.at(track.time[i]))
                         <= STRAY * (Math.hypot(x.scatter(), y.scatter()) + track.sd[i]))
                 .toArray();
+    }
+
+    /**
+     * Whether a flight, drawn back, begins near where the rig was when it was last seen before the release: else another thing was followed.
+     * In between the rig was on its way round the tip, which leaves the line it flies off along by the square of the time. Nothing can be
+     * said where it was not seen shortly before.
+     */
+    private static boolean goesOnFrom(Track track, int[] flight, Found release) {
+        int last = IntStream.range(0, track.time.length)
+                .filter(i -> track.time[i] < release.value() - release.sd() && !Double.isNaN(track.x[i]))
+                .max()
+                .orElse(-1);
+        if (last < 0 || release.value() - track.time[last] > LONGEST_BEFORE_SECONDS) {
+            return true;
+        }
+        RobustLine x = line(track, flight, track.x);
+        RobustLine y = line(track, flight, track.y);
+        double at = track.time[last];
+        double off = Math.hypot(track.x[last] - x.at(at), track.y[last] - y.at(at));
+        double speed = Math.hypot(x.slope(), y.slope());
+        double since = track.time[flight[0]] - at;
+        return off <= ROUND * speed * since + STRAY * track.sd[last];
+    }
+
+    private static RobustLine line(Track track, int[] flight, double[] places) {
+        return RobustLine.fit(
+                IntStream.of(flight).mapToDouble(i -> track.time[i]).toArray(),
+                IntStream.of(flight).mapToDouble(i -> places[i]).toArray());
     }
 
     /** The frames of the first piece of flight in which the rig is seen, without a long gap. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
 import bendline.footage.SlowMotion;
+import bendline.geometry.Point;
 import bendline.scene.Setup;
 import bendline.scene.Setup.Side;
 import bendline.trace.FrameTrace;
@@ -222,6 +223,24 @@ class StrokeTimerTest {
         assertThat(release.plusMinusSeconds()).isGreaterThan(0.01);
         assertThat(s.measure("lineSlack").value()).isNull();
         assertThat(s.measure("launchSpeed").value()).isNull();
+    }
+
+    /** The rig is lost as it flies off, and a thing that goes slowly on its own way from elsewhere is taken for it. */
+    @Test
+    void aFlightThatDoesNotBeginWhereTheRigWasTellsNoLaunch() {
+        Trace seen = AnalyticStroke.GOOD.trace(120, 1, Side.RIGHT, 0.4, 0, 5);
+        double release = AnalyticStroke.GOOD.release();
+        List<FrameTrace> frames = seen.frames().stream()
+                .map(f -> {
+                    double late = f.seconds() - release;
+                    Point other = Objects.requireNonNull(f.tip().position()).plus(new Point(20, 15 + 500 * late));
+                    return late <= 0 ? f : f.withRig(Tracked.seen(other, 1));
+                })
+                .toList();
+        Stroke s = only(seen.with(frames), METRES, 1);
+        assertThat(s.event(EventKind.RELEASE).seconds()).isEqualTo(release, offset(0.02));
+        assertThat(s.measure("launchSpeed").value()).isNull();
+        assertThat(s.measure("launchSpeed").basis()).contains("does not go on from where the rig was");
     }
 
     @Test
