@@ -30,13 +30,17 @@ public record ChangePoint(double at, double sd, int before, int after) {
      * Which moments are asked.
      *
      * @param from earliest, seconds
-     * @param to latest, after it
+     * @param to latest, after it; asked to the end of the quarter of a step it lies in
      * @param step usual time between samples
-     * @param alike for how long errors go on, so that samples tell less together than as many independent ones
+     * @param alike for how long errors go on, seconds, so that samples tell less together than as many independent ones
      */
     public record Asked(double from, double to, double step, double alike) {
 
-        /** Checks. */
+        /**
+         * Checks.
+         *
+         * @throws IllegalArgumentException if there is no time between, or no step
+         */
         public Asked {
             if (!(from < to && step > 0)) {
                 throw new IllegalArgumentException(

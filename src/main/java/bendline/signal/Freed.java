@@ -19,19 +19,31 @@ public final class Freed {
      * @param level of the first sample, about
      * @param levelSd how near to that it is, 68 %
      * @param speedSd how fast it changes at first, per second, 68 %
-     * @param held how much the speed's square changes while it is held, per second, as the strength of white noise
-     * @param kick how much the speed changes at once when it is let go, 68 %
-     * @param free the same once it is free
+     * @param held how much the variance of the speed grows a second while it is held (white noise of the acceleration)
+     * @param kick how much the speed may change at once when it is let go, 68 %
+     * @param free as {@code held}, once it is free
      */
     public record Course(double level, double levelSd, double speedSd, double held, double kick, double free) {}
 
     /**
      * Samples of another thing.
      *
-     * @param share of them, more than 0
-     * @param span over which they may lie, the values' unit
+     * @param share of them, more than 0 and less than 1
+     * @param span over which they may lie, more than 0, the values' unit
      */
-    public record Strays(double share, double span) {}
+    public record Strays(double share, double span) {
+
+        /**
+         * Checks.
+         *
+         * @throws IllegalArgumentException if a share or a span is out of range
+         */
+        public Strays {
+            if (!(share > 0 && share < 1 && span > 0)) {
+                throw new IllegalArgumentException("no strays of a share of " + share + " over " + span);
+            }
+        }
+    }
 
     /** When it was, of the moments asked. */
     public static ChangePoint of(Samples samples, Course course, Strays strays, Asked asked) {

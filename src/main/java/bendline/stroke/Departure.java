@@ -6,7 +6,8 @@ import bendline.signal.Onset;
 /**
  * When the rig leaves the circle of its drop round the tip, by all places about that time together. Up to then its distance from the tip
  * is the drop; from then on the square of the distance is nearly a parabola in time, since nothing pulls any more and both go on with
- * hardly changing speeds. Less sharp than the frame in which it is first off the circle, but no few wrong places turn it over.
+ * hardly changing speeds. Less sharp than {@link LetGo} and
+ * blind to a rig that leaves inwards, but no few wrong places turn it over.
  */
 final class Departure {
 
@@ -51,7 +52,7 @@ final class Departure {
                 : new Found(
                         left.at(),
                         Math.hypot(left.sd(), NEARLY_SECONDS),
-                        "the rig leaves the circle of its drop round the tip, by all frames about that time together");
+                        "the rig leaves the circle of its drop round the tip, by all places about that time together");
     }
 
     private static ChangePoint.Samples squares(RigLine.Distances d) {

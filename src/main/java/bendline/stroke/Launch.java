@@ -54,8 +54,11 @@ record Launch(Found speedPx, Found angleDeg) {
 
     private static final double DRAG_SD_PER_SECOND = 0.1;
 
-    /** How far from its last place before the release a flight may seem to begin, share of the way between: on the circle it still turned. Of 25 flights
-     * in rendered clips 23 were off by 0.02 to 0.12, two of other things by 1.5 and 7.7. */
+    /**
+     * How far from its last place before the release a flight, drawn back to that time, may lie, share of the way that it makes from then to the
+     * first frame of the flight: on the circle it still turned. Of 25 flights in rendered clips 23 were off by 0.02 to 0.12, two of other things by
+     * 1.5 and 7.7; a rig that set off at full speed only at the release would be off by somewhat more than a half.
+     */
     private static final double ROUND = 0.7;
 
     /** How long before the release that place may be, real seconds. */

@@ -5,8 +5,8 @@ import java.util.stream.IntStream;
 /**
  * Between which two frames the rig left the circle of its drop round the tip.
  *
- * @param on the last frame on the circle
- * @param off the first off it, after that
+ * @param on the last frame in which both were seen before it
+ * @param off the first frame off the circle
  * @param drop the distance before, pixels
  */
 record OffCircle(int on, int off, double drop) {
@@ -14,12 +14,15 @@ record OffCircle(int on, int off, double drop) {
     /** How long before it is clear of the circle a rig may be inside it, real seconds. */
     private static final double INWARDS_SECONDS = 0.1;
 
-    /** How long it may take from inside to clear of it, real seconds, and frames besides: what stays on the circle for longer had not left it. */
+    /**
+     * How long it may take from inside to clear of it or to the next frame inside, real seconds, and frames besides: what stays on the
+     * circle for longer had not left it.
+     */
     private static final double CROSSES_SECONDS = 0.015;
 
     private static final int CROSSES_FRAMES = 2;
 
-    /** How far inside it must be: in two frames so far or in one twice as far, for a slip of one frame is no departure. */
+    /** How far inside it must be, share of the drop: in two frames so far or in one twice as far, for a small slip of one frame is no departure. */
     private static final double INSIDE = 0.05;
 
     /** Over how long the drop is taken just before a frame, real seconds, and at least how many frames. */
@@ -30,6 +33,7 @@ record OffCircle(int on, int off, double drop) {
     /** So many uncertainties of a distance are room for its errors. */
     private static final double ROOM_SDS = 2.5;
 
+    /** Frames that tell a middle. */
     private static final int LEAST = 3;
 
     /** How far the drop before the release may differ from the usual one. */
@@ -48,14 +52,15 @@ record OffCircle(int on, int off, double drop) {
         double[] time = rod.time();
         int first = off;
         int frames = 0;
-        double crossed = Double.NaN;
         for (int k = off - 1; k >= 0 && time[k] >= Math.max(from, time[off] - INWARDS_SECONDS); k--) {
             double level = before(k, rod, tight, usual, step);
             double room = Math.max(INSIDE * level, ROOM_SDS * RigLine.distanceSd(rod, k));
             double inside = level - RigLine.distance(rod, k);
             if (inside > room) {
+                if (time[first] - time[k] > CROSSES_SECONDS + CROSSES_FRAMES * step) {
+                    break;
+                }
                 first = k;
-                crossed = Double.isNaN(crossed) ? time[off] - time[k] : crossed;
                 frames += inside > 2 * room ? 2 : 1;
             }
         }
@@ -63,9 +68,8 @@ record OffCircle(int on, int off, double drop) {
         while (last >= 0 && Double.isNaN(RigLine.distance(rod, last))) {
             last--;
         }
-        boolean left = frames >= 2 && crossed <= CROSSES_SECONDS + CROSSES_FRAMES * step;
         boolean close = last >= 0 && time[first] - time[last] <= ReleaseFinder.LONGEST_GAP_SECONDS;
-        return left && close ? new OffCircle(last, first, before(first, rod, tight, usual, step)) : this;
+        return frames >= 2 && close ? new OffCircle(last, first, before(first, rod, tight, usual, step)) : this;
     }
 
     /** The drop as it looks just before a frame. */

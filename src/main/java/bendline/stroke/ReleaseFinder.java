@@ -5,7 +5,12 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 
-/** When the line is let go: the rig leaves the circle of its drop round the tip, and the rod unloads. */
+/**
+ * When the line is let go: the rig leaves the circle of its drop round the tip, and the rod unloads. The rig's part in steps: the first
+ * frame clear of the circle; back to the last one on it, where it left inwards ({@link OffCircle}); the moment from the frames about these two
+ * ({@link LetGo}), or from two or three where there are too few; and, where it went straight outwards, that held against all places for 0.08 s to
+ * either side ({@link Departure}).
+ */
 final class ReleaseFinder {
 
     /** How far past the drop a distance must lie to be past it: line stretch and a tip ring's width. */
@@ -53,7 +58,8 @@ final class ReleaseFinder {
     private static final double CHECKED_SECONDS = 0.08;
 
     /**
-     * How long before the last frame on the circle it may have been left, real seconds: at first it is left slowly. With 20 ms casts at 240
+     * How long before the last frame on the circle it may have been left, real seconds: at first by less than its
+     * places err. With 20 ms casts at 240
      * frames a second came out 1.3 frames early in the middle.
      */
     private static final double EARLIER_SECONDS = 0.012;
@@ -101,7 +107,7 @@ final class ReleaseFinder {
 
     /**
      * By the rig. Once the blank is loaded the line is tight and the rig on its circle; let go it flies straight, mostly out of
-     * the circle, sometimes across it or inwards first. The distance to the circle grows at first like the square of time, later in proportion.
+     * the circle, sometimes across it or inwards first. The distance grows at first like the square of time, soon in proportion.
      *
      * @param from from when the blank is fully loaded
      * @param latest when to give up
@@ -127,9 +133,7 @@ final class ReleaseFinder {
             } else {
                 OffCircle outwards = new OffCircle(on, i, drop);
                 OffCircle inwards = outwards.inwards(rod, tight(from), from, usual, step);
-                return inwards.equals(outwards)
-                        ? checked(refined(outwards, from), from, latest)
-                        : refined(inwards, from);
+                return inwards == outwards ? checked(refined(outwards, from), from, latest) : refined(inwards, from);
             }
         }
         return Found.nothing("the rig was not seen leaving the circle of its drop round the tip");
@@ -144,7 +148,7 @@ final class ReleaseFinder {
         double off = rod.time()[left.off()];
         double usual = RigLine.drop(rod, rod.time()[0], from);
         Found near = LetGo.between(earliest, off, tight(from), rod, step, usual);
-        return near.known() ? near : leaving(left.drop(), left.on(), left.off(), nextSeen(left.off()));
+        return near.known() ? near : byFewFrames(left.drop(), left.on(), left.off(), nextSeen(left.off()));
     }
 
     /** A moment that all places about it together contradict came of some wrong ones. Asked only of a rig that goes straight outwards. */
@@ -234,7 +238,7 @@ final class ReleaseFinder {
         return -1;
     }
 
-    private Found leaving(double drop, int on, int off, int next) {
+    private Found byFewFrames(double drop, int on, int off, int next) {
         double t0 = rod.time()[on];
         double t1 = rod.time()[off];
         String basis = "the rig leaves the circle of its drop round the tip between two frames in which it is seen";

@@ -3,7 +3,7 @@ package bendline.stroke;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 
-/** What the distance between tip and rig tells: the drop, whether the line is tight, and when it was let go. */
+/** What the distance between tip and rig tells: the drop, and how far apart the two are from frame to frame. */
 final class RigLine {
 
     /** Share of the largest distances whose middle is taken for the drop: a slack line only shortens the distance. */

@@ -1,7 +1,6 @@
 package bendline.signal;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
@@ -66,12 +65,5 @@ class OnsetTest {
         double alike = Onset.of(s, ABOUT_FIVE, new ChangePoint.Asked(0.1, 0.4, STEP, 4 * STEP))
                 .sd();
         assertThat(alike).isBetween(1.2 * apart, 8 * apart);
-    }
-
-    @Test
-    void noTimeToAskIsRefused() {
-        assertThatThrownBy(() -> new ChangePoint.Asked(0.4, 0.4, STEP, 0))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("0.4");
     }
 }

@@ -10,8 +10,10 @@ import bendline.signal.SmoothCurve;
 import bendline.trace.FrameTrace;
 import bendline.trace.Trace;
 import bendline.trace.Tracked;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -140,6 +142,25 @@ class ReleaseFinderTest {
         Found rig = new ReleaseFinder(rod, 1 / fps).byRig(STROKE.release() - 0.1, STROKE.release() + 0.2);
         assertThat(rig.value()).isCloseTo(STROKE.release(), within(0.011));
         assertThat(rig.value()).isCloseTo(STROKE.release(), within(2 * rig.sd()));
+    }
+
+    /** Two frames far apart in which the rig is misplaced are no departure; between them it lay on its circle. */
+    @Test
+    void singleSlipsInwardsDoNotBringTheReleaseForward() {
+        double fps = 240;
+        Trace whole = STROKE.trace(fps, 1, Side.RIGHT, 0.7, 0, 5);
+        List<FrameTrace> frames = new ArrayList<>(whole.frames());
+        for (double early : new double[] {0.08, 0.01}) {
+            int t = (int) Math.round((STROKE.release() - early) * fps);
+            FrameTrace f = frames.get(t);
+            Point tip = Objects.requireNonNull(f.tip().position());
+            Point rig = Objects.requireNonNull(f.rig().position());
+            Point at = tip.plus(rig.minus(tip).times(0.93));
+            frames.set(t, f.withRig(Tracked.seen(at, 1)));
+        }
+        RodSeries rod = RodSeries.of(whole.with(frames), new SlowMotion(1, "as filmed"), Side.RIGHT);
+        Found rig = new ReleaseFinder(rod, 1 / fps).byRig(STROKE.release() - 0.1, STROKE.release() + 0.2);
+        assertThat(rig.value()).isCloseTo(STROKE.release(), within(0.012));
     }
 
     /** Nothing pulls on a blank that is straight and stays so: what leaves the circle then is not the rig. */
