@@ -8,8 +8,8 @@ import java.util.List;
 /**
  * When the line is let go: the rig leaves the circle of its drop round the tip, and the rod unloads. The rig's part in steps: the first
  * frame clear of the circle; back to the last one on it, where it left inwards ({@link OffCircle}); the moment from the frames about these two
- * ({@link LetGo}), or from two or three where there are too few; and, where it went straight outwards, that held against all places for 0.08 s to
- * either side ({@link Departure}).
+ * ({@link Departure#sharply}), or from two or three where there are too few; and, where it went straight outwards, that held against all
+ * places for 0.08 s to either side ({@link Departure#coarsely}).
  */
 final class ReleaseFinder {
 
@@ -58,9 +58,8 @@ final class ReleaseFinder {
     private static final double CHECKED_SECONDS = 0.08;
 
     /**
-     * How long before the last frame on the circle it may have been left, real seconds: at first by less than its
-     * places err. With 20 ms casts at 240
-     * frames a second came out 1.3 frames early in the middle.
+     * How long before the last frame on the circle it may have been left, real seconds: at first by less than its places
+     * err. With 20 ms casts at 240 frames a second came out 1.3 frames early in the middle.
      */
     private static final double EARLIER_SECONDS = 0.012;
 
@@ -146,8 +145,7 @@ final class ReleaseFinder {
     private Found refined(OffCircle left, double from) {
         double earliest = Math.max(from - step, rod.time()[left.on()] - EARLIER_SECONDS);
         double off = rod.time()[left.off()];
-        double usual = RigLine.drop(rod, rod.time()[0], from);
-        Found near = LetGo.between(earliest, off, tight(from), rod, step, usual);
+        Found near = departure(from).sharply(earliest, off);
         return near.known() ? near : byFewFrames(left.drop(), left.on(), left.off(), nextSeen(left.off()));
     }
 
@@ -158,9 +156,13 @@ final class ReleaseFinder {
         if (!(hi > lo)) {
             return found;
         }
-        Found all = Departure.between(lo, hi, tight(from), rod, step, RigLine.drop(rod, rod.time()[0], from));
+        Found all = departure(from).coarsely(lo, hi);
         double off = Math.abs(all.value() - found.value());
         return off > CONTRADICTION * Math.hypot(all.sd(), found.sd()) ? all : found;
+    }
+
+    private Departure departure(double loaded) {
+        return new Departure(rod, step, tight(loaded), RigLine.drop(rod, rod.time()[0], loaded));
     }
 
     /** @param loaded from when the blank is fully loaded */

@@ -1,5 +1,6 @@
 package bendline.stroke;
 
+import bendline.signal.ChangePoint;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 
@@ -16,21 +17,12 @@ final class RigLine {
 
     private RigLine() {}
 
-    /**
-     * Distances tip to rig of the frames that show both.
-     *
-     * @param times real seconds, rising
-     * @param pixels one each
-     * @param sds their 68 % uncertainties, pixels
-     */
-    record Distances(double[] times, double[] pixels, double[] sds) {}
-
-    /** The distances between two moments, real time. */
-    static Distances distances(RodSeries rod, double from, double to) {
+    /** Distances tip to rig, pixels, of the frames between two moments, real time, that show both. */
+    static ChangePoint.Samples distances(RodSeries rod, double from, double to) {
         int[] seen = IntStream.range(0, rod.size())
                 .filter(i -> rod.time()[i] >= from && rod.time()[i] <= to && Double.isFinite(distance(rod, i)))
                 .toArray();
-        return new Distances(
+        return new ChangePoint.Samples(
                 Arrays.stream(seen).mapToDouble(i -> rod.time()[i]).toArray(),
                 Arrays.stream(seen).mapToDouble(i -> distance(rod, i)).toArray(),
                 Arrays.stream(seen)
