@@ -16,7 +16,7 @@ record OffCircle(int on, int off, double drop) {
 
     /**
      * How long it may take from inside to clear of it or to the next frame inside, real seconds, and frames besides: what stays on the
-     * circle for longer had not left it.
+     * circle for longer had not left it. Two rendered casts at 240 frames a second took 8 and 12 ms.
      */
     private static final double CROSSES_SECONDS = 0.015;
 
